@@ -5,7 +5,6 @@
  */
 export {
   type ArrayConversion,
-  amountOf,
   type Batch,
   type BatchOptions,
   type ConvertArguments,
@@ -20,7 +19,6 @@ export {
   equivalents,
   type LevelConverter,
   type SameKind,
-  sineFrequency,
   tryConvert,
 } from "./amplitude/index";
 export {

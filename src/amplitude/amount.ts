@@ -1,4 +1,12 @@
-import { numeralAndUnit, parseNumeral, requireNonNegative, shown, VeladisError } from "../core/index";
+import {
+  inPlace,
+  numeralAndUnit,
+  parseNumeral,
+  requireNonNegative,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import { derivedAmplitude, linearAmplitude, linearTypeOf } from "./derived-amplitude";
@@ -7,7 +15,7 @@ const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
 
 /** {@link amountOf} as an amplitude, which keeps what was assumed on the way to it. */
 export function amountAmplitude(written: string, of: string | Amplitude): ConvertedAmplitude {
-  const whole = amplitudeOf(of);
+  const whole = inPlace({ parameter: "of" }, () => amplitudeOf(of));
   const [digits, rest] = numeralAndUnit(written, FORM);
   const number = requireNonNegative(parseNumeral(digits), "an amount of zero or more");
   // a difference of levels is a ratio, no amount, and a level is none either
@@ -39,7 +47,7 @@ export function amountAmplitude(written: string, of: string | Amplitude): Conver
  *   `wrong-type` for decibels, and as {@link convertAmplitude}
  * @example
  * ```ts
- * import { amountOf } from "veladis";
+ * import { amountOf } from "veladis/protection";
  *
  * amountOf("5 %", "10 mm/s rms"); // => 0.5
  * amountOf("2.54 mm/s pk", "0.35 in/s pk").toFixed(3); // => "0.100"
@@ -47,5 +55,7 @@ export function amountAmplitude(written: string, of: string | Amplitude): Conver
  * ```
  */
 export function amountOf(written: string, of: string | Amplitude): number {
-  return amountAmplitude(written, of).value;
+  return withParameters({ of, written }, () => {
+    return amountAmplitude(written, of).value;
+  });
 }

@@ -91,10 +91,11 @@ export function batch(
 ): Batch | number[] {
   requireKnownOptions(options, KNOWN, { what: "an option of a batch", form: 'options such as { nan: "keep" }' });
   if (options.nan !== undefined) {
-    requireChoice(options.nan, ["refuse", "keep"], "what becomes of NaN", { option: "nan" });
+    requireChoice(options.nan, ["refuse", "keep"], "what becomes of NaN", { parameter: "options", option: "nan" });
   }
   const { whole } = options;
-  if (whole !== undefined) requireBoolean(whole, "whether all values are looked at first", { option: "whole" });
+  if (whole !== undefined)
+    requireBoolean(whole, "whether all values are looked at first", { parameter: "options", option: "whole" });
   const from = isTyped(source) ? source : numbersOf(source, "a list of readings", "source");
   const target = given === undefined ? emptyLike(source, from.length) : given;
   requireTarget(from, target);

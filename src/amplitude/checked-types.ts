@@ -1,6 +1,6 @@
 import type { Detector } from "../detectors/index";
 import type { QuantityOf, ReadingType } from "../reading/index";
-import type { UnitSpelling } from "../units/index";
+import type { Quantity, UnitSpelling } from "../units/index";
 import type { NeedsCrestFactor, QuantityChange } from "./convert-options";
 
 /**
@@ -25,6 +25,16 @@ type Mistake<Text extends string> = string extends Text
 /** The text itself where it names a reading type; else what is wrong with it, for the compiler to say. */
 export type CheckedType<Text extends string> = Text extends ReadingType ? Text : Mistake<Text>;
 
+/** The quantities of the one that the other has not. */
+type Apart<One extends Quantity, Other extends Quantity> = Exclude<One, Other> | Exclude<Other, One>;
+
+/** A target of several texts, of which one is of another quantity; of one that only run time knows nothing is proved. */
+type OpenTarget<From extends ReadingType, To extends ReadingType> = [Quantity] extends [QuantityOf<From>]
+  ? To
+  : [Quantity] extends [QuantityOf<To>]
+    ? To
+    : `not all of one quantity (${Apart<QuantityOf<From>, QuantityOf<To>>}): needs { at }, as in { at: '1500 r/min' }`;
+
 /** The target itself where nothing is missing for the way to it; else what is missing, for the compiler to say. */
 export type CheckedTarget<From extends string, To extends string> = [To] extends [ReadingType]
   ? [From] extends [ReadingType]
@@ -34,6 +44,8 @@ export type CheckedTarget<From extends string, To extends string> = [To] extends
         : "from or to a true peak: needs { crestFactor }"
       : QuantityChange<From, To> extends "changes"
         ? `${QuantityOf<From>} becomes ${QuantityOf<To>}: needs { at }, as in { at: '1500 r/min' }`
-        : To
+        : QuantityChange<From, To> extends "open"
+          ? OpenTarget<From, To>
+          : To
     : To
   : Mistake<To>;

@@ -93,7 +93,11 @@ export function conversionSteps(before: string, { type, hertz, crestFactor }: St
       : [{ operation: "linear", by: from.reference, type: `${from.unit} rms` } as const satisfies PlannedStep]),
     ...(from.order === to.order
       ? ofUnits(from.unit, to.unit, from.detector)
-      : ofQuantities(from, to, requireGiven(hertz, "the frequency of a conversion to another quantity"))),
+      : ofQuantities(
+          from,
+          to,
+          requireGiven(hertz, "the frequency of a conversion to another quantity", { option: "hertz" }),
+        )),
     ...ofDetectors(from, to, crestFactor),
     ...(to.reference === 0
       ? []

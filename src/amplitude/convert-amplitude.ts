@@ -1,4 +1,4 @@
-import { requireGiven, same, VeladisError } from "../core/index";
+import { requireGiven, same, VeladisError, withParameters } from "../core/index";
 import { requireRelated } from "../detectors/index";
 import {
   type Amplitude,
@@ -14,10 +14,10 @@ import {
   typeOf,
   type Unfinished,
 } from "../reading/index";
-import { checkedOptions } from "./checked-options";
 import type { ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { type Pair, pairOf } from "./pair";
+import { plainOptions } from "./plain-options";
 
 /** A converted reading: an amplitude that says what was assumed on the whole way to it. */
 export interface ConvertedAmplitude extends Amplitude {
@@ -63,6 +63,8 @@ function requireOneCrestFactor(own: number | undefined, stated: number | undefin
   throw new VeladisError("out-of-range", {
     expected: `one crest factor for the reading, which itself says ${Number(own.toPrecision(12))}`,
     received: `${Number(stated.toPrecision(12))} beside it`,
+    parameter: "options",
+    option: "crestFactor",
   });
 }
 
@@ -96,9 +98,11 @@ export function convertAmplitude(
   to: ReadingTypeText,
   options?: ConvertOptions,
 ): ConvertedAmplitude {
-  const { at, crestFactor } = checkedOptions(options);
-  const type = requireGiven(to, 'a reading type such as "mm/s rms"', { parameter: "to" });
-  return convertChecked(amplitudeOf(reading), type, crestFactor, at);
+  return withParameters({ options, to, reading }, () => {
+    const { at, crestFactor } = plainOptions(options);
+    const type = requireGiven(to, 'a reading type such as "mm/s rms"', { parameter: "to" });
+    return convertChecked(amplitudeOf(reading), type, crestFactor, at);
+  });
 }
 
 /** As {@link convertAmplitude}, of an amplitude that has passed its checks: judging holds every reading to them once. */

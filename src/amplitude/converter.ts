@@ -2,13 +2,13 @@ import { shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, type LevelType, type ReadingType, scaledWithCare } from "../reading/index";
 import { type ArrayConversion, type Batch, type BatchOptions, batch } from "./batch";
-import { checkedOptions } from "./checked-options";
 import type { CheckedTarget, CheckedType } from "./checked-types";
 import { converted } from "./convert";
 import { assumedBetween } from "./convert-amplitude";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { pairOf } from "./pair";
+import { plainOptions } from "./plain-options";
 import { scaleArray } from "./scale-array";
 
 /** A compiled conversion that involves a decibel level. */
@@ -104,7 +104,7 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
 
 /** @param back - the converter that this one is the inverse of */
 function compiled(from: string, to: string, options?: ConvertOptions, back?: Converter): Converter | LevelConverter {
-  const { at, crestFactor } = checkedOptions(options);
+  const { at, crestFactor } = plainOptions(options);
   const pair = pairOf(from, to);
   const { from: before, to: after } = pair;
   const factor = factorOf(pair, at, crestFactor);

@@ -1,14 +1,15 @@
 import {
   finiteResult,
   frozen,
+  inPlace,
   raised,
   requireFinite,
-  requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requireText,
   type Source,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import {
   type Amplitude,
@@ -96,16 +97,16 @@ const LIMITS = "loop limits with lowFault < lowest <= 4 mA and 20 mA <= highest 
 
 /** The limits themselves if they enclose one another. */
 function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
-  const { lowFault, lowest, highest, highFault } = requireKnownKeys(
-    requireGiven(limits, LIMITS),
-    limitKeys,
-    "a limit of a loop",
-  );
+  const { lowFault, lowest, highest, highFault } = requireKnownOptions(limits, limitKeys, {
+    what: "a limit of a loop",
+    form: LIMITS,
+    place: { parameter: "limits" },
+  });
   if (
-    requireFinite(lowFault, LIMITS) < requireFinite(lowest, LIMITS) &&
+    requireFinite(lowFault, LIMITS, { option: "lowFault" }) < requireFinite(lowest, LIMITS, { option: "lowest" }) &&
     lowest <= 4 &&
-    20 <= requireFinite(highest, LIMITS) &&
-    highest < requireFinite(highFault, LIMITS)
+    20 <= requireFinite(highest, LIMITS, { option: "highest" }) &&
+    highest < requireFinite(highFault, LIMITS, { option: "highFault" })
   ) {
     return limits;
   }
@@ -136,78 +137,87 @@ function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  * ```
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
-  // a number stands behind it, unlike in "peak to peak"
-  const written = requireText(range, FORM, { parameter: "range" }).trim().replace(/\s+/g, " ");
-  const [start, end, ...more] = written.split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
-  if (end === undefined || more.length > 0) {
-    throw new VeladisError("syntax", {
-      expected: FORM,
-      received: shown(range),
-    });
-  }
-  const full = parseAmplitude(end);
-  const { type } = typeOf(full.unit, full.detector);
-  const zero = parseAmplitude(/[^\d.eE+\s-]/.test(start) ? start : `${start} ${type}`);
-  const { value: low, assumed } = convertAmplitude(zero, type);
-  const span = full.value - low;
-  if (full.level || zero.level || !(span > 0)) {
-    throw new VeladisError("out-of-range", {
-      expected: `${FORM}, rising and linear`,
-      received: shown(range),
-    });
-  }
-  const { lowFault, lowest, highest, highFault } = requireLimits(limits);
-  const stateOf = (current: number): LoopState =>
-    current < 4 ? "below range" : current > highest ? "above range" : "in range";
-  return Object.freeze({
-    reading(milliamperes: number, as: ReadingTypeText = type, options?: ConvertOptions): LoopReading {
-      const current = requireFinite(milliamperes, "a loop current in mA");
-      if (current <= raised(lowFault) || raised(current) >= highFault) {
-        throw new VeladisError("sensor-fault", {
-          expected: `a loop current between ${lowFault} and ${highFault} mA, at and beyond which the loop has failed`,
-          received: `${current} mA`,
-        });
-      }
-      const clipped = Math.min(Math.max(current, 4), highest);
-      const value = low + (span * (clipped - 4)) / 16;
-      const way: Step[] = [{ does: "given", value: current, type: "mA" }];
-      if (clipped !== current) {
-        way.push({ does: "replaced", value: clipped, type: "mA", note: "the end of what it measures" });
-      }
-      way.push({
-        does: "line",
-        of: [way.length - 1],
-        value,
-        type,
-        by: span / 16,
-        plus: low - span / 4,
-        note: `4 to 20 mA are ${written}`,
-        ...(assumed.length > 0 && { assumed }),
+  return withParameters({ range, limits }, () => {
+    // a number stands behind it, unlike in "peak to peak"
+    const written = requireText(range, FORM, { parameter: "range" }).trim().replace(/\s+/g, " ");
+    const [start, end, ...more] = written.split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
+    if (end === undefined || more.length > 0) {
+      throw new VeladisError("syntax", {
+        expected: FORM,
+        received: shown(range),
+        parameter: "range",
       });
-      const measured = amplitudeIn(type, value, full.hertz);
-      const own = { ...measured, assumed, state: stateOf(current), history: ownHistory(way.map(frozen)) };
-      return convertAmplitude(Object.freeze(own), as, options) as LoopReading;
-    },
-    current(reading: string | Amplitude, options?: ConvertOptions) {
-      const vibration = convertAmplitude(reading, type, options);
-      const exact = finiteResult(4 + (16 * (vibration.value - low)) / span);
-      const milliamperes = Math.min(Math.max(exact, lowest), highest);
-      const way = madeOf([vibration], {
-        does: "line",
-        value: exact,
-        type: "mA",
-        by: 16 / span,
-        plus: 4 - (16 * low) / span,
-        note: `4 to 20 mA are ${written}`,
-        ...(assumed.length > 0 && { assumed }),
-      }) as Required<Made>;
-      const state = worstState([way.state, stateOf(exact)]) as LoopState;
-      const end = { does: "replaced", value: milliamperes, type: "mA", note: "the end of what it measures" } as const;
-      const history = milliamperes === exact ? way.history : ownHistory([...way.history, Object.freeze(end)]);
-      return Object.freeze({ milliamperes, state, assumed: way.assumed, history });
-    },
-    percent(milliamperes: number): number {
-      return finiteResult(((requireFinite(milliamperes, "a loop current in mA") - 4) / 16) * 100);
-    },
+    }
+    const full = parseAmplitude(end);
+    const { type } = typeOf(full.unit, full.detector);
+    const zero = parseAmplitude(/[^\d.eE+\s-]/.test(start) ? start : `${start} ${type}`);
+    const { value: low, assumed } = convertAmplitude(zero, type);
+    const span = full.value - low;
+    if (full.level || zero.level || !(span > 0)) {
+      throw new VeladisError("out-of-range", {
+        expected: `${FORM}, rising and linear`,
+        received: shown(range),
+        parameter: "range",
+      });
+    }
+    const { lowFault, lowest, highest, highFault } = requireLimits(limits);
+    const stateOf = (current: number): LoopState =>
+      current < 4 ? "below range" : current > highest ? "above range" : "in range";
+    return Object.freeze({
+      reading(milliamperes: number, as: ReadingTypeText = type, options?: ConvertOptions): LoopReading {
+        const current = requireFinite(milliamperes, "a loop current in mA", { parameter: "milliamperes" });
+        if (current <= raised(lowFault) || raised(current) >= highFault) {
+          throw new VeladisError("sensor-fault", {
+            expected: `a loop current between ${lowFault} and ${highFault} mA, at and beyond which the loop has failed`,
+            received: `${current} mA`,
+            parameter: "milliamperes",
+          });
+        }
+        const clipped = Math.min(Math.max(current, 4), highest);
+        const value = low + (span * (clipped - 4)) / 16;
+        const way: Step[] = [{ does: "given", value: current, type: "mA" }];
+        if (clipped !== current) {
+          way.push({ does: "replaced", value: clipped, type: "mA", note: "the end of what it measures" });
+        }
+        way.push({
+          does: "line",
+          of: [way.length - 1],
+          value,
+          type,
+          by: span / 16,
+          plus: low - span / 4,
+          note: `4 to 20 mA are ${written}`,
+          ...(assumed.length > 0 && { assumed }),
+        });
+        const measured = amplitudeIn(type, value, full.hertz);
+        const own = { ...measured, assumed, state: stateOf(current), history: ownHistory(way.map(frozen)) };
+        return convertAmplitude(Object.freeze(own), as, options) as LoopReading;
+      },
+      current(reading: string | Amplitude, options?: ConvertOptions) {
+        const vibration = convertAmplitude(reading, type, options);
+        const exact = inPlace({ parameter: "reading" }, () => finiteResult(4 + (16 * (vibration.value - low)) / span));
+        const milliamperes = Math.min(Math.max(exact, lowest), highest);
+        const way = madeOf([vibration], {
+          does: "line",
+          value: exact,
+          type: "mA",
+          by: 16 / span,
+          plus: 4 - (16 * low) / span,
+          note: `4 to 20 mA are ${written}`,
+          ...(assumed.length > 0 && { assumed }),
+        }) as Required<Made>;
+        const state = worstState([way.state, stateOf(exact)]) as LoopState;
+        const end = { does: "replaced", value: milliamperes, type: "mA", note: "the end of what it measures" } as const;
+        const history = milliamperes === exact ? way.history : ownHistory([...way.history, Object.freeze(end)]);
+        return Object.freeze({ milliamperes, state, assumed: way.assumed, history });
+      },
+      percent(milliamperes: number): number {
+        return inPlace({ parameter: "milliamperes" }, () =>
+          finiteResult(
+            ((requireFinite(milliamperes, "a loop current in mA", { parameter: "milliamperes" }) - 4) / 16) * 100,
+          ),
+        );
+      },
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { requireFinite, requireGiven, VeladisError } from "../core/index";
+import { inPlace, requireFinite, requireGiven, VeladisError, withParameters } from "../core/index";
 import { requireRelated } from "../detectors/index";
 import { type Amplitude, agreedHertz, amplitudeOf, format } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
@@ -8,8 +8,13 @@ import { vectorDistance } from "./vector-distance";
 const FORM = 'a reading such as "3 mil pp"';
 
 /** Two readings of one quantity and detector, in the unit of the first. */
-function alike(from: string | Amplitude, off: string | Amplitude): [ConvertedAmplitude, ConvertedAmplitude] {
-  const [first, second] = [amplitudeOf(requireGiven(from, FORM)), amplitudeOf(requireGiven(off, FORM))];
+function alike(
+  from: string | Amplitude,
+  off: string | Amplitude,
+  other: string,
+): [ConvertedAmplitude, ConvertedAmplitude] {
+  const first = inPlace({ parameter: "from" }, () => amplitudeOf(requireGiven(from, FORM)));
+  const second = inPlace({ parameter: other }, () => amplitudeOf(requireGiven(off, FORM)));
   if (first.quantity !== second.quantity || first.detector !== second.detector) {
     throw new VeladisError(first.quantity === second.quantity ? "wrong-detector" : "wrong-quantity", {
       expected: "two readings of one quantity by one detector, to take one off the other",
@@ -43,13 +48,19 @@ export function vectorDifference(
   off: string | Amplitude,
   degrees: number,
 ): ConvertedAmplitude {
-  const [first, second] = alike(from, off);
-  requireRelated(first.detector, "rms", undefined);
-  requireFinite(degrees, "an angle in degrees", { parameter: "degrees" });
-  const hertz = agreedHertz(first.hertz, second.hertz === undefined ? undefined : { hertz: second.hertz });
-  const value = vectorDistance(first.value, second.value, degrees);
-  const step = { does: "vector difference", by: degrees, assumed: Object.freeze(["one-frequency"] as const) } as const;
-  return Object.freeze({ ...derivedAmplitude([first, second], value, step), hertz });
+  return withParameters({ from, off, degrees }, () => {
+    const [first, second] = alike(from, off, "off");
+    requireRelated(first.detector, "rms", undefined);
+    requireFinite(degrees, "an angle in degrees", { parameter: "degrees" });
+    const hertz = agreedHertz(first.hertz, second.hertz === undefined ? undefined : { hertz: second.hertz });
+    const value = vectorDistance(first.value, second.value, degrees);
+    const step = {
+      does: "vector difference",
+      by: degrees,
+      assumed: Object.freeze(["one-frequency"] as const),
+    } as const;
+    return Object.freeze({ ...derivedAmplitude([first, second], value, step), hertz });
+  });
 }
 
 /**
@@ -67,21 +78,23 @@ export function vectorDifference(
  * ```
  */
 export function rssDifference(from: string | Amplitude, background: string | Amplitude): ConvertedAmplitude {
-  const [first, second] = alike(from, background);
-  if (first.detector !== "rms") {
-    throw new VeladisError("wrong-detector", {
-      expected: "RMS readings, since peaks of different waves do not go together by their squares",
-      received: format(first),
-      allowed: ["rms"],
-    });
-  }
-  if (second.value > first.value) {
-    throw new VeladisError("out-of-range", {
-      expected: `a background of at most the reading, ${format(first)}`,
-      received: format(second),
-    });
-  }
-  const value = Math.sqrt((first.value - second.value) * (first.value + second.value));
-  const step = { does: "rss difference", assumed: Object.freeze(["uncorrelated"] as const) } as const;
-  return Object.freeze({ ...derivedAmplitude([first, second], value, step), hertz: undefined });
+  return withParameters({ from, background }, () => {
+    const [first, second] = alike(from, background, "background");
+    if (first.detector !== "rms") {
+      throw new VeladisError("wrong-detector", {
+        expected: "RMS readings, since peaks of different waves do not go together by their squares",
+        received: format(first),
+        allowed: ["rms"],
+      });
+    }
+    if (second.value > first.value) {
+      throw new VeladisError("out-of-range", {
+        expected: `a background of at most the reading, ${format(first)}`,
+        received: format(second),
+      });
+    }
+    const value = Math.sqrt((first.value - second.value) * (first.value + second.value));
+    const step = { does: "rss difference", assumed: Object.freeze(["uncorrelated"] as const) } as const;
+    return Object.freeze({ ...derivedAmplitude([first, second], value, step), hertz: undefined });
+  });
 }

@@ -1,9 +1,10 @@
+import { withParameters } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type UnitSymbol, units } from "../units/index";
-import { checkedOptions } from "./checked-options";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./convert-options";
+import { plainOptions } from "./plain-options";
 
 /** The units that spec sheets, standards and instruments use most, one metric and one imperial a quantity. */
 const everyday = ["mm/s", "in/s", "um", "mil", "m/s2", "g"] as const satisfies readonly UnitSymbol[];
@@ -33,14 +34,16 @@ export interface EquivalentsRow {
  * ```
  */
 export function equivalents(reading: string | Amplitude, options?: ConvertOptions): EquivalentsRow[] {
-  const amplitude = amplitudeOf(reading);
-  const told = checkedOptions(options);
-  const { crestFactor, ...across } = told;
-  const crossing = told.at !== undefined || amplitude.hertz !== undefined;
-  const rows = everyday.filter((unit) => crossing || units[unit].quantity === amplitude.quantity);
-  return rows.map((unit) => {
-    const by = units[unit].quantity === amplitude.quantity ? told : across;
-    const [rms, pk, pp] = everydayDetectors.map((detector) => convertAmplitude(amplitude, `${unit} ${detector}`, by));
-    return { unit, rms, pk, pp } as EquivalentsRow;
+  return withParameters({ options, reading }, () => {
+    const amplitude = amplitudeOf(reading);
+    const told = plainOptions(options);
+    const { crestFactor, ...across } = told;
+    const crossing = told.at !== undefined || amplitude.hertz !== undefined;
+    const rows = everyday.filter((unit) => crossing || units[unit].quantity === amplitude.quantity);
+    return rows.map((unit) => {
+      const by = units[unit].quantity === amplitude.quantity ? told : across;
+      const [rms, pk, pp] = everydayDetectors.map((detector) => convertAmplitude(amplitude, `${unit} ${detector}`, by));
+      return { unit, rms, pk, pp } as EquivalentsRow;
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { requireGiven, shown, VeladisError, visibleText } from "../core/index";
+import { requireGiven, shown, VeladisError, visibleText, withParameters } from "../core/index";
 import { amplitudeOf, historyOf } from "../reading/index";
 import type { ExplainedStep } from "./conversion-steps";
 import { explainedSteps } from "./explained-steps";
@@ -46,26 +46,29 @@ const FORM = "an answer with its history, or one made of such";
  * ```
  */
 export function explain(answer: string | object): Explanation {
-  const known = requireGiven(answer, FORM, { parameter: "answer" });
-  const way = typeof known === "object" ? ownHistoryOf(known) : historyOf(amplitudeOf(known));
-  if (way !== undefined) {
-    const steps = explainedSteps(way);
-    return { steps, results: [{ place: "", step: steps.length - 1 }], text: explainedText(steps) };
-  }
-  const parts = historiesIn(known as object);
-  // of events without a level nothing was reckoned
-  if (parts.length === 0 && !Array.isArray(known)) {
-    throw new VeladisError("missing-fact", { expected: FORM, received: shown(known), parameter: "answer" });
-  }
-  const steps: ExplainedStep[] = [];
-  const results: ExplainedResult[] = [];
-  const blocks: string[] = [];
-  for (const [place, history] of parts) {
-    const lines = explainedSteps(history);
-    const before = steps.length;
-    steps.push(...lines.map((line) => ({ ...line, of: line.of.map((at) => before + at) })));
-    results.push({ place, step: steps.length - 1 });
-    blocks.push(`${visibleText(place)}\n${explainedText(lines)}`.replaceAll("\n", "\n  "));
-  }
-  return { steps, results, text: blocks.join("\n") };
+  return withParameters({ answer }, () => {
+    const known = requireGiven(answer, FORM, { parameter: "answer" });
+    const way = typeof known === "object" ? ownHistoryOf(known) : historyOf(amplitudeOf(known));
+    if (way !== undefined) {
+      const steps = explainedSteps(way);
+      return { steps, results: [{ place: "", step: steps.length - 1 }], text: explainedText(steps) };
+    }
+    const parts = historiesIn(known as object);
+    // of events without a level nothing was reckoned; a list of nothing holds no answer at all
+    const isOfEvents = Array.isArray(known) && known.some((one) => typeof one === "object" && one !== null);
+    if (parts.length === 0 && !isOfEvents) {
+      throw new VeladisError("missing-fact", { expected: FORM, received: shown(known), parameter: "answer" });
+    }
+    const steps: ExplainedStep[] = [];
+    const results: ExplainedResult[] = [];
+    const blocks: string[] = [];
+    for (const [place, history] of parts) {
+      const lines = explainedSteps(history);
+      const before = steps.length;
+      steps.push(...lines.map((line) => ({ ...line, of: line.of.map((at) => before + at) })));
+      results.push({ place, step: steps.length - 1 });
+      blocks.push(`${visibleText(place)}\n${explainedText(lines)}`.replaceAll("\n", "\n  "));
+    }
+    return { steps, results, text: blocks.join("\n") };
+  });
 }

@@ -1,15 +1,11 @@
 import { inPlace, shown, VeladisError } from "../core/index";
 import { requireRelated } from "../detectors/index";
-import { type Frequency, hertz } from "../frequency/index";
+import { type Frequency, inHertz } from "../frequency/index";
 import type { Factor } from "../reading/index";
 import type { Pair } from "./pair";
 
 const parameter = "options";
 const AT = { parameter, option: "at" } as const;
-
-function hertzOf(at: Frequency): number {
-  return inPlace(AT, () => hertz(at));
-}
 
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
@@ -41,6 +37,6 @@ export function factorOf(pair: Pair, at: Frequency | undefined, crestFactor: num
       ...AT,
     });
   }
-  const hz = at === undefined ? 1 : hertzOf(at);
+  const hz = at === undefined ? 1 : inPlace(AT, () => inHertz(at));
   return crestFactor === undefined ? pair.sine(hz) : crestFactored(pair, crestFactor);
 }

@@ -1,11 +1,13 @@
 import {
   finiteResult,
+  inPlace,
   parseNumeral,
   requirePositive,
   requireText,
   shown,
   splitNumeral,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import {
   type Amplitude,
@@ -89,63 +91,70 @@ function sensitivityUnits(written: string): { voltage: Voltage; unit: UnitSymbol
  * ```
  */
 export function sensor(sensitivity: string): Sensor {
-  const written = requireText(sensitivity, FORM, { parameter: "sensitivity" }).trim();
-  const [number, rest] = splitNumeral(written);
-  if (number === "" || rest === "" || written.length > 80) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(sensitivity) });
-  }
-  const scale = requirePositive(parseNumeral(number), "a sensitivity above zero");
-  const own = sensitivityUnits(rest);
-  const { quantity, num, den } = units[own.unit];
-  return Object.freeze({
-    unit: own.unit,
-    sensitivity(per: string): number {
-      const other = sensitivityUnits(per);
-      const unit = units[other.unit];
-      if (unit.quantity !== quantity) {
-        throw new VeladisError("wrong-quantity", {
-          expected: `a sensitivity per unit of ${quantity}`,
-          received: shown(per),
-        });
-      }
-      return finiteResult((voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num));
-    },
-    voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
-      const { unit, detector } = voltageType(as);
-      const vibration = convertAmplitude(reading, `${own.unit} ${detector}`, options);
-      const volts = finiteResult(voltageIn(vibration.value * scale, own.voltage, unit));
-      const by = voltageIn(scale, own.voltage, unit);
-      const step = {
-        does: "scale",
-        value: volts,
-        type: `${unit} ${detector}`,
-        by,
-        note: `sensor of ${written}`,
-      } as const;
-      const { assumed, state, history } = madeOf([vibration], step) as Made &
-        Required<Pick<Made, "assumed" | "history">>;
-      return Object.freeze({ value: volts, unit, detector, ...(state !== undefined && { state }), assumed, history });
-    },
-    reading(voltage: string | VoltageReading, as: ReadingTypeText, options?: ConvertOptions): ConvertedAmplitude {
-      const given = typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
-      const { value, unit, detector, state } = given;
-      const volts = voltageIn(value, unit, own.voltage);
-      const type = `${own.unit} ${detector}`;
-      const vibration = volts / scale;
-      const by = voltageIn(1, unit, own.voltage);
-      const before = historyTo(value, `${unit} ${detector}`, given);
-      const inOwn =
-        by === 1 ? before : withStep(before, { does: "scale", value: volts, type: `${own.voltage} ${detector}`, by });
-      const note = `sensor of ${written}`;
-      const history = withStep(inOwn, { does: "scale", value: vibration, type, over: scale, note });
-      const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), []);
-      const measured = {
-        ...amplitudeIn(type, vibration),
-        ...(state !== undefined && { state }),
-        assumed,
-        history,
-      };
-      return convertAmplitude(Object.freeze(measured), as, options);
-    },
+  return withParameters({ sensitivity }, () => {
+    const written = requireText(sensitivity, FORM, { parameter: "sensitivity" }).trim();
+    const [number, rest] = splitNumeral(written);
+    if (number === "" || rest === "" || written.length > 80) {
+      throw new VeladisError("syntax", { expected: FORM, received: shown(sensitivity), parameter: "sensitivity" });
+    }
+    const scale = requirePositive(parseNumeral(number), "a sensitivity above zero");
+    const own = sensitivityUnits(rest);
+    const { quantity, num, den } = units[own.unit];
+    return Object.freeze({
+      unit: own.unit,
+      sensitivity(per: string): number {
+        const other = inPlace({ parameter: "per" }, () => sensitivityUnits(per));
+        const unit = units[other.unit];
+        if (unit.quantity !== quantity) {
+          throw new VeladisError("wrong-quantity", {
+            expected: `a sensitivity per unit of ${quantity}`,
+            received: shown(per),
+            parameter: "per",
+          });
+        }
+        return finiteResult((voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num));
+      },
+      voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
+        const { unit, detector } = voltageType(as);
+        const vibration = withParameters({ as, options, reading }, () =>
+          convertAmplitude(reading, `${own.unit} ${detector}`, options),
+        );
+        const volts = finiteResult(voltageIn(vibration.value * scale, own.voltage, unit));
+        const by = voltageIn(scale, own.voltage, unit);
+        const step = {
+          does: "scale",
+          value: volts,
+          type: `${unit} ${detector}`,
+          by,
+          note: `sensor of ${written}`,
+        } as const;
+        const { assumed, state, history } = madeOf([vibration], step) as Made &
+          Required<Pick<Made, "assumed" | "history">>;
+        return Object.freeze({ value: volts, unit, detector, ...(state !== undefined && { state }), assumed, history });
+      },
+      reading(voltage: string | VoltageReading, as: ReadingTypeText, options?: ConvertOptions): ConvertedAmplitude {
+        const given = inPlace({ parameter: "voltage" }, () =>
+          typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage),
+        );
+        const { value, unit, detector, state } = given;
+        const volts = voltageIn(value, unit, own.voltage);
+        const type = `${own.unit} ${detector}`;
+        const vibration = volts / scale;
+        const by = voltageIn(1, unit, own.voltage);
+        const before = historyTo(value, `${unit} ${detector}`, given);
+        const inOwn =
+          by === 1 ? before : withStep(before, { does: "scale", value: volts, type: `${own.voltage} ${detector}`, by });
+        const note = `sensor of ${written}`;
+        const history = withStep(inOwn, { does: "scale", value: vibration, type, over: scale, note });
+        const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), []);
+        const measured = {
+          ...amplitudeIn(type, vibration),
+          ...(state !== undefined && { state }),
+          assumed,
+          history,
+        };
+        return withParameters({ options, voltage, as }, () => convertAmplitude(Object.freeze(measured), as, options));
+      },
+    });
   });
 }

@@ -1,4 +1,5 @@
 import {
+  inPlace,
   parseNumeral,
   requireChoice,
   requireGiven,
@@ -7,6 +8,7 @@ import {
   shown,
   splitNumeral,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type Detector, detectorSymbol, findDetector } from "../detectors/index";
 import { type Assumption, checkedSteps, type LoopState, loopStates, type Step, significant } from "../reading/index";
@@ -47,6 +49,7 @@ export function voltageSymbol(spelling: string): Voltage {
   throw new VeladisError("unknown-unit", {
     expected: "a unit of voltage",
     received: shown(spelling),
+    parameter: "spelling",
     allowed: Object.keys(perVolt),
   });
 }
@@ -64,30 +67,34 @@ export function isVoltage(reading: object): reading is VoltageReading {
 
 /** A voltage that was taken apart, held against the tables. */
 export function checkedVoltage(reading: VoltageReading): VoltageReading {
-  const { value, unit, detector, state, history } = requireGiven(reading, FORM);
+  const { value, unit, detector, state, history } = requireGiven(reading, FORM, { parameter: "reading" });
   return {
-    value: requireNonNegative(value, "a voltage of zero or more"),
-    unit: voltageSymbol(requireText(unit, FORM)),
-    detector: detectorSymbol(requireText(detector, FORM)),
-    ...(state !== undefined && { state: requireChoice(state, loopStates, "the state of a loop") }),
+    value: requireNonNegative(value, "a voltage of zero or more", { option: "value" }),
+    unit: inPlace({ option: "unit" }, () => voltageSymbol(requireText(unit, FORM))),
+    detector: inPlace({ option: "detector" }, () => detectorSymbol(requireText(detector, FORM))),
+    ...(state !== undefined && { state: requireChoice(state, loopStates, "the state of a loop", { option: "state" }) }),
     ...(history !== undefined && { history: checkedSteps(history) }),
   };
 }
 
 /** What a voltmeter shall show, taken apart. */
 export function voltageType(as: string): Pick<VoltageReading, "unit" | "detector"> {
-  const found = /^(\S+)\s+(\S.*)$/.exec(requireText(as, TYPE).trim());
+  const found = /^(\S+)\s+(\S.*)$/.exec(requireText(as, TYPE, { parameter: "as" }).trim());
   const detector = found && findDetector(found[2] as string);
   if (found && detector) return { unit: voltageSymbol(found[1] as string), detector };
-  throw new VeladisError(found ? "unknown-detector" : "syntax", { expected: TYPE, received: shown(as) });
+  throw new VeladisError(found ? "unknown-detector" : "syntax", {
+    expected: TYPE,
+    received: shown(as),
+    parameter: "as",
+  });
 }
 
 /** The voltage reading that a text says, e.g. `"70.7 mV rms"`. */
 export function parseVoltage(reading: string): VoltageReading {
-  const written = requireText(reading, FORM).trim();
+  const written = requireText(reading, FORM, { parameter: "reading" }).trim();
   const [value, rest] = splitNumeral(written);
   if (value === "" || rest === "" || written.length > 80) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+    throw new VeladisError("syntax", { expected: FORM, received: shown(reading), parameter: "reading" });
   }
   const type = voltageType(rest);
   return { value: requireNonNegative(parseNumeral(value), "a voltage of zero or more"), ...type };
@@ -105,6 +112,8 @@ export function parseVoltage(reading: string): VoltageReading {
  * ```
  */
 export function formatVoltage(reading: VoltageReading, digits?: number): string {
-  const { value, unit, detector } = checkedVoltage(reading);
-  return `${significant(value, digits)} ${unit} ${detector}`;
+  return withParameters({ digits, reading }, () => {
+    const { value, unit, detector } = checkedVoltage(reading);
+    return `${significant(value, digits)} ${unit} ${detector}`;
+  });
 }

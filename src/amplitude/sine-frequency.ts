@@ -1,4 +1,4 @@
-import { finiteResult, requirePositive, shown, VeladisError } from "../core/index";
+import { finiteResult, inPlace, requirePositive, shown, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { quantities } from "../units/index";
 import { convertAmplitude } from "./convert-amplitude";
@@ -15,22 +15,25 @@ const WHAT = "an amplitude above zero";
  *   {@link parseAmplitude}
  * @example
  * ```ts
- * import { sineFrequency } from "veladis";
+ * import { sineFrequency } from "veladis/signal";
  *
  * sineFrequency("5 mm pp", "6 g pk").toFixed(1); // => "24.4"
  * ```
  */
 export function sineFrequency(one: string | Amplitude, other: string | Amplitude): number {
-  const [first, second] = [one, other].map((reading) => {
-    const amplitude = amplitudeOf(reading);
-    requirePositive(amplitude.value, WHAT);
-    return amplitude;
-  }) as [Amplitude, Amplitude];
+  const [first, second] = Object.entries({ one, other }).map(([parameter, reading]) =>
+    inPlace({ parameter }, () => {
+      const amplitude = amplitudeOf(reading);
+      requirePositive(amplitude.value, WHAT, { option: "value" });
+      return amplitude;
+    }),
+  ) as [Amplitude, Amplitude];
   const steps = quantities[second.quantity] - quantities[first.quantity];
   if (steps === 0) {
     throw new VeladisError("wrong-quantity", {
       expected: `another quantity than ${first.quantity} to compare with`,
       received: shown(`${second.value} ${second.unit} ${second.detector}`),
+      parameter: "other",
     });
   }
   const atOneHertz = convertAmplitude({ ...first, hertz: undefined }, `${second.unit} ${second.detector}`, {

@@ -1,4 +1,12 @@
-import { finiteResult, parseNumeral, requirePositive, shown, splitNumeral, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  parseNumeral,
+  requirePositive,
+  shown,
+  splitNumeral,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { angularSpeed } from "./unbalance";
 
@@ -19,18 +27,21 @@ export const balanceGrades = /* @__PURE__ */ Object.freeze([
  * ```
  */
 export function balanceGrade(grade: string | number): number {
-  if (typeof grade === "number")
-    return requirePositive(grade, "a balance grade above zero, in mm/s", { parameter: "grade" });
-  const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];
-  const [digits, unit] = (rest !== undefined && splitNumeral(rest)) || [];
-  if (!digits || !(unit === "" || unit === "mm/s")) {
-    throw new VeladisError("syntax", {
-      expected: 'a balance grade such as "G 6.3"',
-      received: shown(grade),
-      allowed: balanceGrades.map((one) => `G ${one}`),
-    });
-  }
-  return requirePositive(parseNumeral(digits), "a balance grade above zero, in mm/s");
+  return withParameters({ grade }, () => {
+    if (typeof grade === "number")
+      return requirePositive(grade, "a balance grade above zero, in mm/s", { parameter: "grade" });
+    const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];
+    const [digits, unit] = (rest !== undefined && splitNumeral(rest)) || [];
+    if (!digits || !(unit === "" || unit === "mm/s")) {
+      throw new VeladisError("syntax", {
+        expected: 'a balance grade such as "G 6.3"',
+        received: shown(grade),
+        parameter: "grade",
+        allowed: balanceGrades.map((one) => `G ${one}`),
+      });
+    }
+    return requirePositive(parseNumeral(digits), "a balance grade above zero, in mm/s");
+  });
 }
 
 /**
@@ -48,5 +59,7 @@ export function balanceGrade(grade: string | number): number {
  * ```
  */
 export function permissibleEccentricity(grade: string | number, speed: Frequency): number {
-  return finiteResult((1000 * balanceGrade(grade)) / angularSpeed(speed));
+  return withParameters({ grade, speed }, () => {
+    return finiteResult((1000 * balanceGrade(grade)) / angularSpeed(speed));
+  });
 }

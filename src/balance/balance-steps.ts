@@ -62,7 +62,7 @@ export function unbalanceHistories({
   mass,
   speed,
 }: Unbalanced): Readonly<Record<"grade" | "force", readonly Step[]>> {
-  const [digits, unit] = numeralAndUnit(unbalance, UNBALANCE_FORM);
+  const [digits, unit] = numeralAndUnit(unbalance, UNBALANCE_FORM, { option: "unbalance" });
   const written = parseNumeral(digits);
   const [whole, omega, kg] = [kilogramMetres(unbalance) * 1e6, angularSpeed(speed), kilograms(mass)];
   const given: Step = Object.freeze({ does: "given", value: written, type: unit, note: "residual unbalance" });

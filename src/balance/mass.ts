@@ -1,5 +1,6 @@
 import {
   type ErrorPlace,
+  inPlace,
   numeralAndUnit,
   parseNumeral,
   type Ratio,
@@ -35,7 +36,11 @@ function unitIn<Table extends Record<string, Ratio>>(table: Table, symbol: strin
   // the micro sign is normalised to the Greek letter
   const plain = symbol.normalize("NFKC").replace("μ", "u");
   if (Object.hasOwn(table, plain)) return table[plain] as Ratio;
-  throw new VeladisError("unknown-unit", { expected: what, received: shown(symbol), allowed: Object.keys(table) });
+  throw new VeladisError("unknown-unit", {
+    expected: what,
+    received: shown(symbol),
+    allowed: Object.keys(table),
+  });
 }
 
 function split(written: string, form: string): [number, string] {
@@ -45,33 +50,40 @@ function split(written: string, form: string): [number, string] {
 
 /** Kilograms of a mass such as `"120 kg"` or `"50 lb"`. */
 export function kilograms(mass: string): number {
-  const [value, unit] = split(mass, 'a mass above zero such as "120 kg"');
-  const { num, den } = unitIn(masses, unit, "a unit of mass");
-  return (value * num) / den;
+  return inPlace({ parameter: "mass" }, () => {
+    const [value, unit] = split(mass, 'a mass above zero such as "120 kg"');
+    const { num, den } = unitIn(masses, unit, "a unit of mass");
+    return (value * num) / den;
+  });
 }
 
 /** Kilograms of a mass that may be none, such as `"0 kg"` for a bare shaker. */
 export function kilogramsOrNone(mass: string, form: string, place: ErrorPlace): number {
-  const [digits, unit] = numeralAndUnit(mass, form, place);
-  const { num, den } = unitIn(masses, unit, "a unit of mass");
-  return (requireNonNegative(parseNumeral(digits), form, place) * num) / den;
+  return inPlace(place, () => {
+    const [digits, unit] = numeralAndUnit(mass, form);
+    const { num, den } = unitIn(masses, unit, "a unit of mass");
+    return (requireNonNegative(parseNumeral(digits), form) * num) / den;
+  });
 }
 
 /** Metres of a distance such as `"300 mm"` or `"12 in"`. */
-export function metres(distance: string): number {
-  const [value, unit] = split(distance, 'a distance above zero such as "300 mm"');
-  const { num, den } = unitIn(distances, unit, "a unit of length");
-  return (value * num) / den;
+export function metres(distance: string, place: ErrorPlace): number {
+  return inPlace(place, () => {
+    const [value, unit] = split(distance, 'a distance above zero such as "300 mm"');
+    const { num, den } = unitIn(distances, unit, "a unit of length");
+    return (value * num) / den;
+  });
 }
 
 const UNIT = 'a unit of unbalance, mass times distance, such as "g·mm" or "oz·in"';
 
 function unbalanceUnit(unit: string): Ratio {
-  const parts = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(requireText(unit, UNIT));
+  const parts = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(requireText(unit, UNIT, { parameter: "unit" }));
   if (parts === null) {
     throw new VeladisError("unknown-unit", {
       expected: UNIT,
       received: shown(unit),
+      parameter: "unit",
     });
   }
   const [mass, distance] = parts.slice(1) as [string, string];
@@ -85,9 +97,11 @@ export const UNBALANCE_FORM = 'an unbalance above zero such as "1200 g·mm"';
 
 /** Unbalance in kg·m of `"1200 g·mm"`, `"0.8 oz·in"`, `"40 g-mm"`. */
 export function kilogramMetres(unbalance: string): number {
-  const [value, unit] = split(unbalance, UNBALANCE_FORM);
-  const { num, den } = unbalanceUnit(unit);
-  return (value * num) / den;
+  return inPlace({ parameter: "unbalance" }, () => {
+    const [value, unit] = split(unbalance, UNBALANCE_FORM);
+    const { num, den } = unbalanceUnit(unit);
+    return (value * num) / den;
+  });
 }
 
 /** An unbalance in kg·m, in another unit. */

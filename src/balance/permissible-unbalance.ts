@@ -1,4 +1,4 @@
-import { finiteResult, requireKnownOptions, type Source } from "../core/index";
+import { finiteResult, requireKnownOptions, type Source, withParameters } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import type { Step } from "../reading/index";
 import { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
@@ -89,34 +89,39 @@ const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor[
  * ```
  */
 export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
-  const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
-  const g = balanceGrade(grade);
-  const eccentricity = permissibleEccentricity(g, speed);
-  const kg = kilograms(mass);
-  const unbalance = finiteResult(eccentricity * kg);
-  const [left, right] = planes === undefined ? [1, 1] : [metres(requirePlanes(planes).left), metres(planes.right)];
-  const both = left + right;
-  const split = Object.freeze({
-    left: finiteResult((unbalance * right) / both),
-    right: finiteResult((unbalance * left) / both),
-  });
-  return Object.freeze({
-    grade: g,
-    inSeries: (balanceGrades as readonly number[]).includes(g),
-    eccentricity,
-    unbalance,
-    planes: split,
-    force: centrifugalForce(`${unbalance} g·mm`, speed),
-    source: ISO_21940_11,
-    note: NOTE,
-    history: permittedHistory({
+  return withParameters({ grade, rotor }, () => {
+    const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
+    const g = balanceGrade(grade);
+    const eccentricity = permissibleEccentricity(g, speed);
+    const kg = kilograms(mass);
+    const unbalance = finiteResult(eccentricity * kg);
+    const [left, right] =
+      planes === undefined
+        ? [1, 1]
+        : [metres(requirePlanes(planes).left, { option: "left" }), metres(planes.right, { option: "right" })];
+    const both = left + right;
+    const split = Object.freeze({
+      left: finiteResult((unbalance * right) / both),
+      right: finiteResult((unbalance * left) / both),
+    });
+    return Object.freeze({
       grade: g,
+      inSeries: (balanceGrades as readonly number[]).includes(g),
       eccentricity,
       unbalance,
-      mass: kg,
-      omega: angularSpeed(speed),
       planes: split,
-    }),
+      force: centrifugalForce(`${unbalance} g·mm`, speed),
+      source: ISO_21940_11,
+      note: NOTE,
+      history: permittedHistory({
+        grade: g,
+        eccentricity,
+        unbalance,
+        mass: kg,
+        omega: angularSpeed(speed),
+        planes: split,
+      }),
+    });
   });
 }
 
@@ -133,6 +138,8 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * ```
  */
 export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
-  const { mass, speed } = requireRotor(rotor, { mass: true, speed: true });
-  return finiteResult((1000 * kilogramMetres(unbalance) * angularSpeed(speed)) / kilograms(mass));
+  return withParameters({ unbalance, rotor }, () => {
+    const { mass, speed } = requireRotor(rotor, { mass: true, speed: true });
+    return finiteResult((1000 * kilogramMetres(unbalance) * angularSpeed(speed)) / kilograms(mass));
+  });
 }

@@ -1,10 +1,10 @@
-import { finiteResult } from "../core/index";
+import { finiteResult, inPlace, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { kilogramMetres, kilograms, metres, unbalanceIn } from "./mass";
 
 /** The angular speed of a shaft, in rad/s. */
 export function angularSpeed(speed: Frequency): number {
-  return finiteResult(2 * Math.PI * hertzOf(speed));
+  return inPlace({ parameter: "speed" }, () => finiteResult(2 * Math.PI * hertzOf(speed)));
 }
 
 /**
@@ -19,8 +19,10 @@ export function angularSpeed(speed: Frequency): number {
  * ```
  */
 export function centrifugalForce(unbalance: string, speed: Frequency): number {
-  const omega = angularSpeed(speed);
-  return finiteResult(kilogramMetres(unbalance) * omega * omega);
+  return withParameters({ speed, unbalance }, () => {
+    const omega = angularSpeed(speed);
+    return finiteResult(kilogramMetres(unbalance) * omega * omega);
+  });
 }
 
 /**
@@ -39,5 +41,7 @@ export function centrifugalForce(unbalance: string, speed: Frequency): number {
  * ```
  */
 export function unbalanceOf(mass: string, radius: string, unit = "g·mm"): number {
-  return finiteResult(unbalanceIn(kilograms(mass) * metres(radius), unit));
+  return withParameters({ mass, radius, unit }, () => {
+    return finiteResult(unbalanceIn(kilograms(mass) * metres(radius, { parameter: "radius" }), unit));
+  });
 }

@@ -31,8 +31,8 @@ export function chartDocument(options: ChartOptions, content: Content): string {
   const width = requireWidth(options);
   const theme = requireTheme(options);
   const { left, top, bottom, plotHeight, plot } = content;
-  const title = textOrDefault(options.title, content.title, "a title");
-  const description = textOrDefault(options.description, content.description, "a description");
+  const title = textOrDefault(options.title, content.title, "a title", "title");
+  const description = textOrDefault(options.description, content.description, "a description", "description");
   // Bold letters are wider than the estimate for plain ones.
   const heading = wrappedLines(title, width - 2 * EDGE, 16.5);
   const plotTop = EDGE + heading.length * 19 + top;

@@ -16,10 +16,11 @@ export interface ChartOptions {
 }
 
 function size(given: number | undefined, usual: number, least: number, what: string): number {
+  const place = { option: /\w+$/.exec(what.replace(/ of .*/, ""))?.[0] as string };
   if (given === undefined) return usual;
   const expected = `${what} from ${least} to 2000 pixels`;
-  if (requireFinite(given, expected) >= least && given <= 2000) return given;
-  throw new VeladisError("out-of-range", { expected, received: shown(given) });
+  if (requireFinite(given, expected, place) >= least && given <= 2000) return given;
+  throw new VeladisError("out-of-range", { expected, received: shown(given), ...place });
 }
 
 /** The width of a chart, checked. */
@@ -34,14 +35,18 @@ export function requireHeight({ height }: ChartOptions, usual: number): number {
 
 /** The theme, checked. */
 export function requireTheme({ theme = "auto" }: ChartOptions): ChartTheme {
-  return requireChoice(theme, chartThemes, "a theme");
+  return requireChoice(theme, chartThemes, "a theme", { option: "theme" });
 }
 
 /** A text of the chart's own, or of its user. */
-export function textOrDefault(given: string | undefined, usual: string, what: string): string {
+export function textOrDefault(given: string | undefined, usual: string, what: string, option: string): string {
   if (given === undefined) return usual;
   if (typeof given === "string" && given.length <= 10_000) return given;
-  throw new VeladisError("wrong-type", { expected: `${what} of up to 10 000 letters`, received: shown(given) });
+  throw new VeladisError("wrong-type", {
+    expected: `${what} of up to 10 000 letters`,
+    received: shown(given),
+    option,
+  });
 }
 
 /** What every chart but one without a height of its own can be told. */

@@ -8,6 +8,7 @@ import {
   requireText,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { type Amplitude, amplitudeOf, format, typeOf } from "../reading/index";
@@ -126,108 +127,111 @@ function points(placed: readonly Placed[], width: number): { markup: string; tak
  * ```
  */
 export function nomograph(options: NomographOptions = {}): string {
-  const {
-    readings = [],
-    severity,
-    detector = "rms",
-    units = "metric",
-  } = requireOptions(options, own, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
-  requireChoice(units, Object.keys(families), "units of the diagonals");
-  const { type: as } = typeOf("mm/s", requireText(detector, "a detector"));
-  const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
-  const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");
-  const room = requireWidth(options) - LEFT - RIGHT;
-  const [along, up] = [frequency, velocity].map(([low, high]) => Math.log10(high / low)) as [number, number];
-  // never much higher than wide: what a page can show
-  const decade = Math.min(room / along, (1.4 * room) / up);
-  const width = Math.round(decade * along);
-  const height = Math.round(decade * up);
-  const x = scaleLog(frequency, [0, width]);
-  const y = scaleLog(velocity, [height, 0]);
-  const frame: LogFrame = { x, y, frequency, velocity, as, decade };
-  const shownPoints = requireList(readings, "a list of readings").map((one) => {
-    const { reading, label: words } =
-      typeof one === "object" && "reading" in one
-        ? requireKnownKeys(one, readingKeys, "a part of a reading on the nomograph")
-        : { reading: one, label: undefined };
-    const amplitude = amplitudeOf(reading);
-    if (amplitude.hertz === undefined) {
-      throw new VeladisError("missing-frequency", {
-        expected: `a reading with its frequency, as in "4.1 mm/s rms at 1490 r/min"`,
-        received: shown(typeof reading === "string" ? reading : format(reading)),
-      });
-    }
-    const { value, assumed } = convertAmplitude(amplitude, as);
-    requirePositive(value, "a reading above zero, since a logarithmic scale has no zero");
-    return {
-      x: x(amplitude.hertz),
-      y: y(value),
-      text: shortened(textOrDefault(words, format(amplitude), "a label"), width),
-      value,
-      hertz: amplitude.hertz,
-      assumed,
-      history: amplitude.history,
-    };
-  });
-  const zones = severity === undefined ? undefined : zonesFor(severity);
-  const areas = zones === undefined ? undefined : nomographZones(zones, frame, height);
-  const dots = points(shownPoints, width);
-  const outside = shownPoints.filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height).length;
-  const inches = y.copy().domain(velocity.map((v) => v / 25.4));
-  const turns = x.copy().domain(frequency.map((f) => f * 60));
-  const foot = spacedTicks(logTicks(frequency[0], frequency[1], x, 40), (text) => widthOf(text) + 6);
-  const side = logTicks(velocity[0], velocity[1], y, 18);
-  const right = spacedTicks(logTicks(velocity[0] / 25.4, velocity[1] / 25.4, inches, 18), () => 14);
-  const head = spacedTicks(logTicks(frequency[0] * 60, frequency[1] * 60, turns, 52), (text) => widthOf(text) + 10);
-  const middle = { "text-anchor": "middle" };
-  return chartDocument(options, {
-    title: "Velocity, displacement and acceleration of a sine",
-    description:
-      `Nomograph of velocity in mm/s and in/s ${detector} against frequency in Hz and r/min, with diagonals of displacement and acceleration.` +
-      `${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}` +
-      shownPoints
-        .map(
-          ({ text, value, hertz }) => ` ${text}: ${format(value, as)} at ${tickText(Number(hertz.toPrecision(4)))} Hz.`,
-        )
-        .join(""),
-    notes: [
-      ...(zones?.notes ?? []),
-      ...(zones?.band ? [`Zones from ${zones.band.join(" to ")} Hz, which the table judges; none beyond.`] : []),
-      ...(shownPoints.length > 0
-        ? ["Each reading stands at its stated frequency, as if it were all of the vibration."]
-        : []),
-      ...notDrawnNotes(shownPoints),
-      ...assumedNotes(
-        [...shownPoints.flatMap(({ assumed }) => assumed), ...(areas?.assumed ?? [])],
-        zones?.assumedFacts,
-      ),
-      ...(outside > 0 ? [`${outside} of ${shownPoints.length} readings lie outside the frame.`] : []),
-    ],
-    left: LEFT,
-    right: RIGHT,
-    top: 42,
-    bottom: 38,
-    plotHeight: height,
-    plot: [
-      clipped(width, height, areas?.areas ?? ""),
-      ...foot.map(({ at }) => stroke([at, 0], [at, height], "grid")),
-      ...side.map(({ at }) => stroke([0, at], [width, at], "grid")),
-      clipped(
-        width,
-        height,
-        diagonals(units, detector, frame, [...(areas?.taken ?? []), ...dots.taken]),
-        areas?.letters ?? "",
-      ),
-      tag("path", { kind: "axis", fill: "none", d: `M0,0H${Math.round(width)}V${height}H0Z` }),
-      ...foot.map(({ at, text }) => label(at, height + 17, text, middle)),
-      ...side.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
-      ...right.map(({ at, text }) => stroke([width, at], [width + 4, at], "axis") + label(width + 8, at + 4, text)),
-      ...head.map(({ at, text }) => stroke([at, -4], [at, 0], "axis") + label(at, -9, text, middle)),
-      label(-38, -26, as, { kind: "unit" }),
-      label(width + RIGHT - 12, -26, `in/s ${detector}`, { kind: "unit", "text-anchor": "end" }),
-      label(width / 2, -26, "r/min", { kind: "unit", ...middle }),
-      label(width / 2, height + 34, "Hz", { kind: "unit", ...middle }),
-      clipped(width, height, dots.markup),
-    ].join(""),
+  return withParameters({ options }, () => {
+    const {
+      readings = [],
+      severity,
+      detector = "rms",
+      units = "metric",
+    } = requireOptions(options, own, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
+    requireChoice(units, Object.keys(families), "units of the diagonals", { option: "units" });
+    const { type: as } = typeOf("mm/s", requireText(detector, "a detector", { option: "detector" }));
+    const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
+    const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");
+    const room = requireWidth(options) - LEFT - RIGHT;
+    const [along, up] = [frequency, velocity].map(([low, high]) => Math.log10(high / low)) as [number, number];
+    // never much higher than wide: what a page can show
+    const decade = Math.min(room / along, (1.4 * room) / up);
+    const width = Math.round(decade * along);
+    const height = Math.round(decade * up);
+    const x = scaleLog(frequency, [0, width]);
+    const y = scaleLog(velocity, [height, 0]);
+    const frame: LogFrame = { x, y, frequency, velocity, as, decade };
+    const shownPoints = requireList(readings, "a list of readings", { option: "readings" }).map((one) => {
+      const { reading, label: words } =
+        typeof one === "object" && "reading" in one
+          ? requireKnownKeys(one, readingKeys, "a part of a reading on the nomograph")
+          : { reading: one, label: undefined };
+      const amplitude = amplitudeOf(reading);
+      if (amplitude.hertz === undefined) {
+        throw new VeladisError("missing-frequency", {
+          expected: `a reading with its frequency, as in "4.1 mm/s rms at 1490 r/min"`,
+          received: shown(typeof reading === "string" ? reading : format(reading)),
+        });
+      }
+      const { value, assumed } = convertAmplitude(amplitude, as);
+      requirePositive(value, "a reading above zero, since a logarithmic scale has no zero", { option: "value" });
+      return {
+        x: x(amplitude.hertz),
+        y: y(value),
+        text: shortened(textOrDefault(words, format(amplitude), "a label", "label"), width),
+        value,
+        hertz: amplitude.hertz,
+        assumed,
+        history: amplitude.history,
+      };
+    });
+    const zones = severity === undefined ? undefined : zonesFor(severity);
+    const areas = zones === undefined ? undefined : nomographZones(zones, frame, height);
+    const dots = points(shownPoints, width);
+    const outside = shownPoints.filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height).length;
+    const inches = y.copy().domain(velocity.map((v) => v / 25.4));
+    const turns = x.copy().domain(frequency.map((f) => f * 60));
+    const foot = spacedTicks(logTicks(frequency[0], frequency[1], x, 40), (text) => widthOf(text) + 6);
+    const side = logTicks(velocity[0], velocity[1], y, 18);
+    const right = spacedTicks(logTicks(velocity[0] / 25.4, velocity[1] / 25.4, inches, 18), () => 14);
+    const head = spacedTicks(logTicks(frequency[0] * 60, frequency[1] * 60, turns, 52), (text) => widthOf(text) + 10);
+    const middle = { "text-anchor": "middle" };
+    return chartDocument(options, {
+      title: "Velocity, displacement and acceleration of a sine",
+      description:
+        `Nomograph of velocity in mm/s and in/s ${detector} against frequency in Hz and r/min, with diagonals of displacement and acceleration.` +
+        `${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}` +
+        shownPoints
+          .map(
+            ({ text, value, hertz }) =>
+              ` ${text}: ${format(value, as)} at ${tickText(Number(hertz.toPrecision(4)))} Hz.`,
+          )
+          .join(""),
+      notes: [
+        ...(zones?.notes ?? []),
+        ...(zones?.band ? [`Zones from ${zones.band.join(" to ")} Hz, which the table judges; none beyond.`] : []),
+        ...(shownPoints.length > 0
+          ? ["Each reading stands at its stated frequency, as if it were all of the vibration."]
+          : []),
+        ...notDrawnNotes(shownPoints),
+        ...assumedNotes(
+          [...shownPoints.flatMap(({ assumed }) => assumed), ...(areas?.assumed ?? [])],
+          zones?.assumedFacts,
+        ),
+        ...(outside > 0 ? [`${outside} of ${shownPoints.length} readings lie outside the frame.`] : []),
+      ],
+      left: LEFT,
+      right: RIGHT,
+      top: 42,
+      bottom: 38,
+      plotHeight: height,
+      plot: [
+        clipped(width, height, areas?.areas ?? ""),
+        ...foot.map(({ at }) => stroke([at, 0], [at, height], "grid")),
+        ...side.map(({ at }) => stroke([0, at], [width, at], "grid")),
+        clipped(
+          width,
+          height,
+          diagonals(units, detector, frame, [...(areas?.taken ?? []), ...dots.taken]),
+          areas?.letters ?? "",
+        ),
+        tag("path", { kind: "axis", fill: "none", d: `M0,0H${Math.round(width)}V${height}H0Z` }),
+        ...foot.map(({ at, text }) => label(at, height + 17, text, middle)),
+        ...side.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
+        ...right.map(({ at, text }) => stroke([width, at], [width + 4, at], "axis") + label(width + 8, at + 4, text)),
+        ...head.map(({ at, text }) => stroke([at, -4], [at, 0], "axis") + label(at, -9, text, middle)),
+        label(-38, -26, as, { kind: "unit" }),
+        label(width + RIGHT - 12, -26, `in/s ${detector}`, { kind: "unit", "text-anchor": "end" }),
+        label(width / 2, -26, "r/min", { kind: "unit", ...middle }),
+        label(width / 2, height + 34, "Hz", { kind: "unit", ...middle }),
+        clipped(width, height, dots.markup),
+      ].join(""),
+    });
   });
 }

@@ -4,7 +4,10 @@ import type { Judgement } from "../severity/index";
 
 function limitsShape(value: unknown, where: string): void {
   if (typeof value !== "object" || value === null || Object.keys(value).length === 0) {
-    throw new VeladisError("wrong-type", { expected: `${where}: limits by name`, received: shown(value) });
+    throw new VeladisError("wrong-type", {
+      expected: `${where}: limits by name`,
+      received: shown(value),
+    });
   }
   for (const [name, limit] of Object.entries(value)) {
     requireShape(limit, { name: "text", printed: { value: "number" } }, `${where} ${shown(name)}`);
@@ -28,7 +31,7 @@ const verdictShape = { judgements: [verdictPart], deciding: ["text"] } as const;
  * @throws {@link VeladisError} `missing-option` or `wrong-type` with the place that is wrong
  */
 export function requireJudgement(judgement: Judgement): Judgement {
-  requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');
+  requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns', { parameter: "judgement" });
   if (typeof judgement === "object" && "governing" in judgement) {
     throw new VeladisError("wrong-type", {
       expected: "one judgement: give governing.verdict, or the verdict of another of the points",

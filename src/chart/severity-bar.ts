@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { ZonesWithin } from "../conformity/index";
+import { withParameters } from "../core/index";
 import { format, historyOf, significant, typeOf } from "../reading/index";
 import { digitsBeside, editionText, type Judgement, type SchemeKind, type Verdict } from "../severity/index";
 import { chartDocument } from "./chart-document";
@@ -76,87 +77,89 @@ function decidedBy(judgement: Judgement, { headline, word, zones }: ZonesWithin)
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
-  const { judgement: given, within } = requireOptions(
-    options,
-    own,
-    'options such as { judgement: classify("3.9 mm/s rms", ...) }',
-  );
-  const best = requireJudgement(given as Judgement);
-  const interval = within === undefined ? undefined : drawnInterval(best, within);
-  const judgement = within === undefined ? best : decidedBy(best, within);
-  const { zones, limits, judged, headline, word, possible, bound } = judgement;
-  const isLost = interval === undefined && isOfBestValue(best);
-  const bounds = Object.values(limits).map(({ printed }) => printed.value);
-  const width = requireWidth(options) - 2 * SIDE;
-  const height = requireHeight(options, 80);
-  const { type } = typeOf(judged.unit, judged.detector);
-  const most = Math.max((bounds.at(-1) as number) * 1.4, judged.value * 1.15, (interval?.high ?? 0) * 1.08);
-  const x = scaleLinear([0, most], [0, width]);
-  const edges = [0, ...bounds.map((value) => x(value)), width];
-  const at = x(judged.value);
-  const bands = zones.map((name, i) => {
-    const [from, to] = [edges[i] as number, edges[i + 1] as number];
-    const room = to - from;
-    const text = shortened(name, room - 6, 14);
-    const body: Attributes = {
-      kind: "zone",
-      x: from,
-      y: 0,
-      width: room,
-      height,
-      "fill-opacity": rounded(zoneStrength(i, zones.length)),
-    };
-    const readable = widthOf(name, 14) <= room - 6 || text.length > 3;
-    const middle = wordPlace(from, to, at, widthOf(text, 15.5));
-    return (
-      tag("rect", body) +
-      (readable ? label(middle, height / 2 + 5, text, { kind: "letter", "text-anchor": "middle" }) : "")
+  return withParameters({ options }, () => {
+    const { judgement: given, within } = requireOptions(
+      options,
+      own,
+      'options such as { judgement: classify("3.9 mm/s rms", ...) }',
     );
-  });
-  let taken = Number.NEGATIVE_INFINITY;
-  const marks = bounds.map((value) => {
-    const at = x(value);
-    const text = significant(value);
-    const half = widthOf(text) / 2;
-    const row = at - half < taken + 6 ? 1 : 0;
-    taken = row === 0 ? at + half : taken;
-    return (
-      stroke([at, 0], [at, height + 5 + row * 15], "bound") +
-      label(at, height + 19 + row * 15, text, { "text-anchor": "middle" })
-    );
-  });
-  // a bound is not what was read: the title has the reading itself
-  const isBound = bound !== "exact";
-  const [first] = historyOf(judged);
-  const read = format(judged, { digits: digitsBeside(judged.value, bounds) });
-  const reading = isBound && first !== undefined ? `${significant(first.value)} ${first.type}` : read;
-  const spread = interval?.title ?? (isLost ? notDrawn.title : "");
-  const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
-  return chartDocument(options, {
-    title: `${reading}${spread}: ${headline}`,
-    description:
-      `${reading}${spread} on the ${zones.length} zones of ${editionText(judgement)}: ${headline}, ${word}. ` +
-      `${possible.length > 1 ? `Possible: ${possible.join(", ")}. ` : ""}` +
-      `Limits: ${Object.values(limits)
-        .map(({ name, printed }) => `${name} ${significant(printed.value)} ${type}`)
-        .join(", ")}.`,
-    notes: [...(interval?.notes ?? []), ...(isLost ? [notDrawn.note] : []), ...verdictNotes(judgement)],
-    left: SIDE,
-    right: SIDE,
-    top: 34,
-    bottom: 42,
-    plotHeight: height,
-    plot: [
-      ...bands,
-      // what is possible at the other place is no zone of this scale
-      isPlaceOpen(judgement) ? "" : possibleMark(zones, possible, edges, height),
-      ...marks,
-      label(width, height + 36, type, { kind: "unit", "text-anchor": "end" }),
-      stroke([0, height], [width, height], "axis"),
-      tag("path", { kind: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
-      tag("line", { kind: "data", x1: at, x2: at, y1: 0, y2: height }),
-      interval === undefined ? "" : intervalMark(x(interval.low), x(interval.high), height),
-      label(at, -18, isBound ? `at least ${read}` : reading, { "text-anchor": anchor }),
-    ].join(""),
+    const best = requireJudgement(given as Judgement);
+    const interval = within === undefined ? undefined : drawnInterval(best, within);
+    const judgement = within === undefined ? best : decidedBy(best, within);
+    const { zones, limits, judged, headline, word, possible, bound } = judgement;
+    const isLost = interval === undefined && isOfBestValue(best);
+    const bounds = Object.values(limits).map(({ printed }) => printed.value);
+    const width = requireWidth(options) - 2 * SIDE;
+    const height = requireHeight(options, 80);
+    const { type } = typeOf(judged.unit, judged.detector);
+    const most = Math.max((bounds.at(-1) as number) * 1.4, judged.value * 1.15, (interval?.high ?? 0) * 1.08);
+    const x = scaleLinear([0, most], [0, width]);
+    const edges = [0, ...bounds.map((value) => x(value)), width];
+    const at = x(judged.value);
+    const bands = zones.map((name, i) => {
+      const [from, to] = [edges[i] as number, edges[i + 1] as number];
+      const room = to - from;
+      const text = shortened(name, room - 6, 14);
+      const body: Attributes = {
+        kind: "zone",
+        x: from,
+        y: 0,
+        width: room,
+        height,
+        "fill-opacity": rounded(zoneStrength(i, zones.length)),
+      };
+      const readable = widthOf(name, 14) <= room - 6 || text.length > 3;
+      const middle = wordPlace(from, to, at, widthOf(text, 15.5));
+      return (
+        tag("rect", body) +
+        (readable ? label(middle, height / 2 + 5, text, { kind: "letter", "text-anchor": "middle" }) : "")
+      );
+    });
+    let taken = Number.NEGATIVE_INFINITY;
+    const marks = bounds.map((value) => {
+      const at = x(value);
+      const text = significant(value);
+      const half = widthOf(text) / 2;
+      const row = at - half < taken + 6 ? 1 : 0;
+      taken = row === 0 ? at + half : taken;
+      return (
+        stroke([at, 0], [at, height + 5 + row * 15], "bound") +
+        label(at, height + 19 + row * 15, text, { "text-anchor": "middle" })
+      );
+    });
+    // a bound is not what was read: the title has the reading itself
+    const isBound = bound !== "exact";
+    const [first] = historyOf(judged);
+    const read = format(judged, { digits: digitsBeside(judged.value, bounds) });
+    const reading = isBound && first !== undefined ? `${significant(first.value)} ${first.type}` : read;
+    const spread = interval?.title ?? (isLost ? notDrawn.title : "");
+    const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
+    return chartDocument(options, {
+      title: `${reading}${spread}: ${headline}`,
+      description:
+        `${reading}${spread} on the ${zones.length} zones of ${editionText(judgement)}: ${headline}, ${word}. ` +
+        `${possible.length > 1 ? `Possible: ${possible.join(", ")}. ` : ""}` +
+        `Limits: ${Object.values(limits)
+          .map(({ name, printed }) => `${name} ${significant(printed.value)} ${type}`)
+          .join(", ")}.`,
+      notes: [...(interval?.notes ?? []), ...(isLost ? [notDrawn.note] : []), ...verdictNotes(judgement)],
+      left: SIDE,
+      right: SIDE,
+      top: 34,
+      bottom: 42,
+      plotHeight: height,
+      plot: [
+        ...bands,
+        // what is possible at the other place is no zone of this scale
+        isPlaceOpen(judgement) ? "" : possibleMark(zones, possible, edges, height),
+        ...marks,
+        label(width, height + 36, type, { kind: "unit", "text-anchor": "end" }),
+        stroke([0, height], [width, height], "axis"),
+        tag("path", { kind: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
+        tag("line", { kind: "data", x1: at, x2: at, y1: 0, y2: height }),
+        interval === undefined ? "" : intervalMark(x(interval.low), x(interval.high), height),
+        label(at, -18, isBound ? `at least ${read}` : reading, { "text-anchor": anchor }),
+      ].join(""),
+    });
   });
 }

@@ -10,6 +10,7 @@ import {
   requireText,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Assumption, significant } from "../reading/index";
@@ -69,13 +70,18 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   const { values, resolution, unit, detector } = requireGiven(
     spectrum,
     "a spectrum, as spectrum(samples, ...) returns",
+    { option: "spectrum" },
   );
-  requireText(unit, "the unit of a spectrum");
-  if (detector !== undefined) requireText(detector, "the detector of a spectrum");
+  requireText(unit, "the unit of a spectrum", { option: "unit" });
+  if (detector !== undefined) requireText(detector, "the detector of a spectrum", { option: "detector" });
   if (!(Array.isArray(values) || ArrayBuffer.isView(values))) {
-    throw new VeladisError("wrong-type", { expected: "the lines of a spectrum", received: shown(values) });
+    throw new VeladisError("wrong-type", {
+      expected: "the lines of a spectrum",
+      received: shown(values),
+      option: "values",
+    });
   }
-  requirePositive(resolution, "a spacing of the lines above zero, in Hz");
+  requirePositive(resolution, "a spacing of the lines above zero, in Hz", { option: "resolution" });
   const all = Array.from(
     values,
     (value, k): CurvePoint => ({
@@ -163,58 +169,60 @@ function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
-  const { spectrum, speed, orders = [1, 2] } = requireOptions(options, own, "options such as { spectrum }");
-  const scale = scaleOf(options.scale ?? "linear", "a scale");
-  const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
-  const { points, low, high } = linesOf(options);
-  const width = requireWidth(options) - LEFT - RIGHT;
-  const height = requireHeight(options, 240);
-  const type = spectrum.detector === undefined ? spectrum.unit : `${spectrum.unit} ${spectrum.detector}`;
-  const kind = spectrum.detector === undefined ? "Density" : "Spectrum";
-  const { x, foot } = frequencyAxis(frequencyScale, [low, high], width);
-  const highest = points.reduce((a, b) => (b.y > a.y ? b : a));
-  const { y, ticks } = amplitudeAxis(scale, points, height);
-  const draw = line<CurvePoint>()
-    .x((point) => rounded(x(point.x)))
-    .y((point) => rounded(y(point.y)));
-  const shaft = speed === undefined ? undefined : hertzOf(speed);
-  // in r/min it has to be a number too
-  if (shaft !== undefined) finiteResult(shaft * 60);
-  let taken = Number.NEGATIVE_INFINITY;
-  const marks = requireList(orders, "a list of orders of the shaft speed").flatMap((order) => {
-    const f = requirePositive(order, "an order of the shaft speed above zero") * (shaft ?? Number.NaN);
-    if (!(f >= low && f <= high)) return [];
-    const at = x(f);
-    const text = `${tickText(order)}x`;
-    const room = at - widthOf(text) / 2 > taken + 4;
-    if (room) taken = at + widthOf(text) / 2;
-    return [stroke([at, 0], [at, height], "mark") + (room ? label(at, -5, text, { "text-anchor": "middle" }) : "")];
-  });
-  const turning =
-    shaft === undefined
-      ? ""
-      : ` Marks at ${orders.map((order) => `${tickText(order)}x`).join(", ")} of ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`;
-  return chartDocument(options, {
-    title: `${kind} in ${type}`,
-    description:
-      `${kind} in ${type} from ${tickText(low)} to ${tickText(high)} Hz, lines ${tickText(Number(spectrum.resolution.toPrecision(4)))} Hz apart, ` +
-      `the highest ${significant(highest.y)} at ${significant(highest.x, 4)} Hz.${turning}`,
-    notes: [
-      ...(shaft === undefined
-        ? []
-        : [`1x is the shaft speed, ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`]),
-      ...assumedNotes(requireList(spectrum.assumed ?? [], "what was assumed")),
-    ],
-    left: LEFT,
-    right: RIGHT,
-    top: 40,
-    bottom: 38,
-    plotHeight: height,
-    plot: [
-      sideAxis({ ticks, width, height, unit: type }, -22),
-      footAxis({ ticks: foot, width, height, unit: "Hz" }),
-      ...marks,
-      clipped(width, height, tag("path", { kind: "data", d: draw(reducedCurve(points, x)) ?? "" })),
-    ].join(""),
+  return withParameters({ options }, () => {
+    const { spectrum, speed, orders = [1, 2] } = requireOptions(options, own, "options such as { spectrum }");
+    const scale = scaleOf(options.scale ?? "linear", "a scale");
+    const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
+    const { points, low, high } = linesOf(options);
+    const width = requireWidth(options) - LEFT - RIGHT;
+    const height = requireHeight(options, 240);
+    const type = spectrum.detector === undefined ? spectrum.unit : `${spectrum.unit} ${spectrum.detector}`;
+    const kind = spectrum.detector === undefined ? "Density" : "Spectrum";
+    const { x, foot } = frequencyAxis(frequencyScale, [low, high], width);
+    const highest = points.reduce((a, b) => (b.y > a.y ? b : a));
+    const { y, ticks } = amplitudeAxis(scale, points, height);
+    const draw = line<CurvePoint>()
+      .x((point) => rounded(x(point.x)))
+      .y((point) => rounded(y(point.y)));
+    const shaft = speed === undefined ? undefined : hertzOf(speed);
+    // in r/min it has to be a number too
+    if (shaft !== undefined) finiteResult(shaft * 60);
+    let taken = Number.NEGATIVE_INFINITY;
+    const marks = requireList(orders, "a list of orders of the shaft speed", { option: "orders" }).flatMap((order) => {
+      const f = requirePositive(order, "an order of the shaft speed above zero") * (shaft ?? Number.NaN);
+      if (!(f >= low && f <= high)) return [];
+      const at = x(f);
+      const text = `${tickText(order)}x`;
+      const room = at - widthOf(text) / 2 > taken + 4;
+      if (room) taken = at + widthOf(text) / 2;
+      return [stroke([at, 0], [at, height], "mark") + (room ? label(at, -5, text, { "text-anchor": "middle" }) : "")];
+    });
+    const turning =
+      shaft === undefined
+        ? ""
+        : ` Marks at ${orders.map((order) => `${tickText(order)}x`).join(", ")} of ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`;
+    return chartDocument(options, {
+      title: `${kind} in ${type}`,
+      description:
+        `${kind} in ${type} from ${tickText(low)} to ${tickText(high)} Hz, lines ${tickText(Number(spectrum.resolution.toPrecision(4)))} Hz apart, ` +
+        `the highest ${significant(highest.y)} at ${significant(highest.x, 4)} Hz.${turning}`,
+      notes: [
+        ...(shaft === undefined
+          ? []
+          : [`1x is the shaft speed, ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`]),
+        ...assumedNotes(requireList(spectrum.assumed ?? [], "what was assumed")),
+      ],
+      left: LEFT,
+      right: RIGHT,
+      top: 40,
+      bottom: 38,
+      plotHeight: height,
+      plot: [
+        sideAxis({ ticks, width, height, unit: type }, -22),
+        footAxis({ ticks: foot, width, height, unit: "Hz" }),
+        ...marks,
+        clipped(width, height, tag("path", { kind: "data", d: draw(reducedCurve(points, x)) ?? "" })),
+      ].join(""),
+    });
   });
 }

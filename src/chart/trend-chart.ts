@@ -1,7 +1,7 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
-import { requireFinite, requireList, requireNonNegative, VeladisError } from "../core/index";
+import { requireFinite, requireList, requireNonNegative, VeladisError, withParameters } from "../core/index";
 import {
   type Amplitude,
   type Assumption,
@@ -68,7 +68,7 @@ interface TrendPoint extends CurvePoint {
 }
 
 function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
-  if (requireList(readings, "a list of readings with their times").length === 0) {
+  if (requireList(readings, "a list of readings with their times", { option: "readings" }).length === 0) {
     throw new VeladisError("missing-option", { expected: "at least one reading with its time", received: "nothing" });
   }
   const dated = readings.filter(({ time }) => time instanceof Date).length;
@@ -156,78 +156,80 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  * ```
  */
 export function trendChart(options: TrendChartOptions): string {
-  const {
-    as: written,
-    readings,
-    severity,
-  } = requireOptions(options, own, 'options such as { readings, as: "mm/s rms" }');
-  const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time");
-  const { type: as, unit, quantity } = parsedType(written);
-  const points = pointsOf(options);
-  const width = requireWidth(options) - LEFT - RIGHT;
-  const height = requireHeight(options, 240);
-  const levels = [
-    ...levelIn("baseline", options.baseline, as),
-    ...levelIn("alarm", options.alarm, as),
-    ...levelIn("trip", options.trip, as),
-  ];
-  const zones = severity === undefined ? undefined : zonesFor(severity);
-  const mine = zones?.criteria.find((criterion) => criterion.quantity === quantity);
-  if (zones !== undefined && mine === undefined) {
-    throw new VeladisError("wrong-quantity", {
-      expected: `a table with limits in the quantity of ${unit}`,
-      received: `limits in ${zones.criteria.map((one) => one.as).join(", ")}`,
+  return withParameters({ options }, () => {
+    const {
+      as: written,
+      readings,
+      severity,
+    } = requireOptions(options, own, 'options such as { readings, as: "mm/s rms" }');
+    const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time", "timeUnit");
+    const { type: as, unit, quantity } = parsedType(written);
+    const points = pointsOf(options);
+    const width = requireWidth(options) - LEFT - RIGHT;
+    const height = requireHeight(options, 240);
+    const levels = [
+      ...levelIn("baseline", options.baseline, as),
+      ...levelIn("alarm", options.alarm, as),
+      ...levelIn("trip", options.trip, as),
+    ];
+    const zones = severity === undefined ? undefined : zonesFor(severity);
+    const mine = zones?.criteria.find((criterion) => criterion.quantity === quantity);
+    if (zones !== undefined && mine === undefined) {
+      throw new VeladisError("wrong-quantity", {
+        expected: `a table with limits in the quantity of ${unit}`,
+        received: `limits in ${zones.criteria.map((one) => one.as).join(", ")}`,
+      });
+    }
+    const others = zones?.criteria.filter((criterion) => criterion.quantity !== quantity) ?? [];
+    const bounds = mine === undefined ? [] : boundsIn(mine, as);
+    const values = points.map(({ y }) => y);
+    const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1)?.value ?? 0) * 1.1].reduce((a, b) =>
+      Math.max(a, b),
+    );
+    const { y, ticks } = valueAxis(highest, height);
+    const [first, last] = [points[0] as CurvePoint, points.at(-1) as CurvePoint];
+    const dated = readings[0]?.time instanceof Date;
+    const { x, ticks: foot } = timeAxis(first.x, last.x, width, dated);
+    const draw = line<CurvePoint>()
+      .x((point) => rounded(x(point.x)))
+      .y((point) => rounded(y(point.y)));
+    const curve = reducedCurve(points, x);
+    const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
+    const marked = levelLines(levels, y, width, curveBoxes(drawn, false));
+    const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
+    const peak = values.reduce((a, b) => Math.max(a, b));
+    return chartDocument(options, {
+      title: `Trend in ${as}`,
+      description:
+        `${points.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(last.y)}, the highest ${significant(peak)}.` +
+        `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
+      notes: [
+        ...marked.notes,
+        ...(zones?.notes ?? []),
+        ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
+        ...notDrawnNotes(points),
+        ...assumedNotes(
+          [...points, ...levels, ...bounds].flatMap((one) => one.assumed ?? []),
+          zones?.assumedFacts,
+        ),
+      ],
+      left: LEFT,
+      right: RIGHT,
+      top: 28,
+      bottom: 38,
+      plotHeight: height,
+      plot: [
+        mine === undefined || zones === undefined
+          ? ""
+          : zoneBands({ names: zones.names, bounds: bounds.map(({ value }) => value), y, width, height }),
+        sideAxis({ ticks, width, height, unit: as }),
+        footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
+        clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
+        ...(points.length > 120
+          ? []
+          : points.map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+        marked.drawn,
+      ].join(""),
     });
-  }
-  const others = zones?.criteria.filter((criterion) => criterion.quantity !== quantity) ?? [];
-  const bounds = mine === undefined ? [] : boundsIn(mine, as);
-  const values = points.map(({ y }) => y);
-  const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1)?.value ?? 0) * 1.1].reduce((a, b) =>
-    Math.max(a, b),
-  );
-  const { y, ticks } = valueAxis(highest, height);
-  const [first, last] = [points[0] as CurvePoint, points.at(-1) as CurvePoint];
-  const dated = readings[0]?.time instanceof Date;
-  const { x, ticks: foot } = timeAxis(first.x, last.x, width, dated);
-  const draw = line<CurvePoint>()
-    .x((point) => rounded(x(point.x)))
-    .y((point) => rounded(y(point.y)));
-  const curve = reducedCurve(points, x);
-  const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
-  const marked = levelLines(levels, y, width, curveBoxes(drawn, false));
-  const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
-  const peak = values.reduce((a, b) => Math.max(a, b));
-  return chartDocument(options, {
-    title: `Trend in ${as}`,
-    description:
-      `${points.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(last.y)}, the highest ${significant(peak)}.` +
-      `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
-    notes: [
-      ...marked.notes,
-      ...(zones?.notes ?? []),
-      ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
-      ...notDrawnNotes(points),
-      ...assumedNotes(
-        [...points, ...levels, ...bounds].flatMap((one) => one.assumed ?? []),
-        zones?.assumedFacts,
-      ),
-    ],
-    left: LEFT,
-    right: RIGHT,
-    top: 28,
-    bottom: 38,
-    plotHeight: height,
-    plot: [
-      mine === undefined || zones === undefined
-        ? ""
-        : zoneBands({ names: zones.names, bounds: bounds.map(({ value }) => value), y, width, height }),
-      sideAxis({ ticks, width, height, unit: as }),
-      footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
-      clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
-      ...(points.length > 120
-        ? []
-        : points.map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
-      marked.drawn,
-    ].join(""),
   });
 }

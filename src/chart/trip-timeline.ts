@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { curveStepAfter, line } from "d3-shape";
-import { cautions, requirePositive, shown, VeladisError } from "../core/index";
+import { cautions, requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import type { TripSettings } from "../device/index";
 import { significant } from "../reading/index";
 import type { RunOptions, TripEvent } from "../trip/index";
@@ -95,68 +95,73 @@ function eventWords(events: readonly TripEvent[], x: (time: number) => number, w
  * ```
  */
 export function tripTimeline(options: TripTimelineOptions): string {
-  const { settings, levels, dt, as, at, commands, nan } = requireOptions(
-    options,
-    own,
-    "options such as { settings, levels, dt }",
-  );
-  requirePositive(dt, "a time between levels above zero, in s");
-  if (!(levels?.length >= 1 && levels.length <= 200_000)) {
-    throw new VeladisError("out-of-range", { expected: "1 to 200 000 levels", received: shown(levels?.length) });
-  }
-  const run = {
-    ...(as && { as }),
-    ...(at !== undefined && { at }),
-    ...(commands && { commands }),
-    ...(nan && { nan }),
-  };
-  const playback = tripPlayback(settings, levels, dt, run);
-  const { threshold, reset, type } = playback.logic.rules;
-  const width = requireWidth(options) - LEFT - RIGHT;
-  const height = requireHeight(options, 200);
-  const end = playback.times.at(-1) as number;
-  const x = scaleLinear([0, end], [0, width]);
-  const finiteLevels = playback.levels.filter((level) => Number.isFinite(level));
-  const highest = finiteLevels.reduce((most, level) => Math.max(most, level), threshold.value * 1.15);
-  const { y, ticks } = valueAxis(highest, height);
-  const points = playback.levels.map((level, i): CurvePoint => ({ x: playback.times[i] as number, y: level }));
-  const last = playback.levels.at(-1) as number;
-  const draw = line<CurvePoint>()
-    .defined((point) => Number.isFinite(point.y))
-    .x((point) => rounded(x(point.x)))
-    .y((point) => rounded(y(point.y)))
-    .curve(curveStepAfter);
-  const curve = reducedCurve([...points, { x: end, y: last }], x);
-  const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
-  const lines: DrawnLevel[] = [
-    { kind: "trip", text: `threshold ${significant(threshold.value)}`, value: threshold.value },
-    { kind: "reset", text: `reset level ${significant(reset.value)}`, value: reset.value },
-  ];
-  const isTrip = (event: string): boolean => event === "trip" || event === "power lost";
-  const trips = playback.events.filter(({ event }) => isTrip(event) || event === "clear" || event === "reset");
-  const marks = [...new Set(trips.map(({ time }) => Math.round(x(time))))];
-  const upright = marks.map((at) => ({ left: at, right: at, top: 0, bottom: height }));
-  const lanesTop = height + 56;
-  const marked = levelLines(lines, y, width, [...curveBoxes(drawn, true), ...upright]);
-  const lanes = tripLanes(playback, x, lanesTop, width);
-  const foot = x.ticks(Math.max(3, Math.round(width / 80))).map((time) => ({ at: x(time), text: tickText(time) }));
-  return chartDocument(options, {
-    title: `Trip channel at ${significant(threshold.value)} ${type}`,
-    description: descriptionOf(playback),
-    notes: [...marked.notes, ...lanes.notes, ...assumedNotes(playback.assumed), `Caution: ${cautions[1]}`],
-    left: LEFT,
-    right: RIGHT,
-    top: 28,
-    bottom: 4,
-    plotHeight: lanesTop + LANES - 22,
-    plot: [
-      sideAxis({ ticks, width, height, unit: type }),
-      footAxis({ ticks: foot, width, height, unit: "s" }),
-      ...marks.map((at) => stroke([at, 0], [at, lanesTop + LANES - 22], "mark")),
-      clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
-      marked.drawn,
-      eventWords(trips, x, width),
-      lanes.drawn,
-    ].join(""),
+  return withParameters({ options }, () => {
+    const { settings, levels, dt, as, at, commands, nan } = requireOptions(
+      options,
+      own,
+      "options such as { settings, levels, dt }",
+    );
+    requirePositive(dt, "a time between levels above zero, in s", { option: "dt" });
+    if (!(levels?.length >= 1 && levels.length <= 200_000)) {
+      throw new VeladisError("out-of-range", {
+        expected: "1 to 200 000 levels",
+        received: shown(levels?.length),
+      });
+    }
+    const run = {
+      ...(as && { as }),
+      ...(at !== undefined && { at }),
+      ...(commands && { commands }),
+      ...(nan && { nan }),
+    };
+    const playback = tripPlayback(settings, levels, dt, run);
+    const { threshold, reset, type } = playback.logic.rules;
+    const width = requireWidth(options) - LEFT - RIGHT;
+    const height = requireHeight(options, 200);
+    const end = playback.times.at(-1) as number;
+    const x = scaleLinear([0, end], [0, width]);
+    const finiteLevels = playback.levels.filter((level) => Number.isFinite(level));
+    const highest = finiteLevels.reduce((most, level) => Math.max(most, level), threshold.value * 1.15);
+    const { y, ticks } = valueAxis(highest, height);
+    const points = playback.levels.map((level, i): CurvePoint => ({ x: playback.times[i] as number, y: level }));
+    const last = playback.levels.at(-1) as number;
+    const draw = line<CurvePoint>()
+      .defined((point) => Number.isFinite(point.y))
+      .x((point) => rounded(x(point.x)))
+      .y((point) => rounded(y(point.y)))
+      .curve(curveStepAfter);
+    const curve = reducedCurve([...points, { x: end, y: last }], x);
+    const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
+    const lines: DrawnLevel[] = [
+      { kind: "trip", text: `threshold ${significant(threshold.value)}`, value: threshold.value },
+      { kind: "reset", text: `reset level ${significant(reset.value)}`, value: reset.value },
+    ];
+    const isTrip = (event: string): boolean => event === "trip" || event === "power lost";
+    const trips = playback.events.filter(({ event }) => isTrip(event) || event === "clear" || event === "reset");
+    const marks = [...new Set(trips.map(({ time }) => Math.round(x(time))))];
+    const upright = marks.map((at) => ({ left: at, right: at, top: 0, bottom: height }));
+    const lanesTop = height + 56;
+    const marked = levelLines(lines, y, width, [...curveBoxes(drawn, true), ...upright]);
+    const lanes = tripLanes(playback, x, lanesTop, width);
+    const foot = x.ticks(Math.max(3, Math.round(width / 80))).map((time) => ({ at: x(time), text: tickText(time) }));
+    return chartDocument(options, {
+      title: `Trip channel at ${significant(threshold.value)} ${type}`,
+      description: descriptionOf(playback),
+      notes: [...marked.notes, ...lanes.notes, ...assumedNotes(playback.assumed), `Caution: ${cautions[1]}`],
+      left: LEFT,
+      right: RIGHT,
+      top: 28,
+      bottom: 4,
+      plotHeight: lanesTop + LANES - 22,
+      plot: [
+        sideAxis({ ticks, width, height, unit: type }),
+        footAxis({ ticks: foot, width, height, unit: "s" }),
+        ...marks.map((at) => stroke([at, 0], [at, lanesTop + LANES - 22], "mark")),
+        clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
+        marked.drawn,
+        eventWords(trips, x, width),
+        lanes.drawn,
+      ].join(""),
+    });
   });
 }

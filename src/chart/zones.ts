@@ -46,7 +46,11 @@ function bandOf({ band, slowBand }: Pick<Scheme, "band" | "slowBand">): ChartZon
  * @throws {@link VeladisError} as {@link limitsFor}
  */
 export function zonesFor(severity: ChartSeverity): ChartZones {
-  const { scheme, machine = {}, assume } = requireGiven(severity, 'a table such as { scheme: "iso-10816-3-2009" }');
+  const {
+    scheme,
+    machine = {},
+    assume,
+  } = requireGiven(severity, 'a table such as { scheme: "iso-10816-3-2009" }', { parameter: "severity" });
   const criteria = limitsFor(severity);
   const table = typeof scheme === "string" ? schemeById(scheme) : scheme;
   const most = criteria.reduce((a, b) => (Object.keys(b.limits).length > Object.keys(a.limits).length ? b : a));

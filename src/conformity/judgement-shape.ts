@@ -30,7 +30,7 @@ const limitShape: Shape = {
 
 function criterionShape(value: CriterionJudgement, where: string): void {
   requireShape(value, { quantity: "text", zones: ["text"], bound: "text" }, where);
-  amplitudeOf(requireGiven(value.judged, `${where}: the reading that was judged`));
+  amplitudeOf(requireGiven(value.judged, `${where}: the reading that was judged`, { option: "judged" }));
   requireShape(value.limits, limitsOf(value.zones.length), `${where}: limits`);
 }
 

@@ -1,4 +1,4 @@
-import { requireChoice, requireKnownOptions } from "../core/index";
+import { requireChoice, requireKnownOptions, withParameters } from "../core/index";
 import { type Assumption, type Step, union } from "../reading/index";
 import {
   BEST_VALUE,
@@ -160,37 +160,39 @@ function exactCautions(criteria: readonly CriterionWithin[]): string[] {
  * ```
  */
 export function zonesWithin(judgement: Judgement | Verdict, options: ZonesWithinOptions = {}): ZonesWithin {
-  requireKnownOptions(options, keys, {
-    what: "an option of zones within",
-    form: 'options such as { rule: "simple acceptance" }',
-  });
-  const { rule = "guard band", ...reckoned } = options;
-  requireChoice(rule, Object.keys(zoneRules) as ZoneRule[], "a decision rule", { option: "rule" });
-  const verdict = uncertainVerdict(judgement);
-  const all = verdict.judgements.map((one) => judgementWithin(one, reckoned));
-  const zones = inOrder(verdict, [...verdict.possible, ...all.flatMap((one) => one.zones)]);
-  const { zone, headline, word, assumedFacts } = rule === "guard band" ? guarded(verdict, all) : verdict;
-  const placed = all.flatMap(({ criteria }) => criteria);
-  const criteria = placed.map(({ answer }) => answer);
-  const level = ({ zone: one }: JudgementWithin): number =>
-    inOrder(
-      verdict,
-      all.map((each) => each.zone),
-    ).indexOf(one);
-  const [{ governing }] = [...all].sort((a, b) => level(b) - level(a) || b.governing.used - a.governing.used) as [
-    JudgementWithin,
-  ];
-  const { uncertainty, interval } = governing.answer;
-  const { kind } = verdict;
-  return Object.freeze({
-    ...{ kind, rule, zone, headline, word, zones },
-    worst: zones.at(-1) as Zone,
-    bestValue: Object.freeze({ zone: verdict.zone, headline: verdict.headline }),
-    ...{ uncertainty, interval, criteria: Object.freeze(criteria) },
-    ...zoneProbabilities(verdict, placed, reckoned),
-    assumed: union(verdict.assumed, uncertainty.assumed),
-    assumedFacts: Object.freeze([...assumedFacts]),
-    cautions: Object.freeze([...exactCautions(criteria), ...verdict.cautions.filter((text) => text !== BEST_VALUE)]),
-    history: uncertainty.history,
+  return withParameters({ options, judgement }, () => {
+    requireKnownOptions(options, keys, {
+      what: "an option of zones within",
+      form: 'options such as { rule: "simple acceptance" }',
+    });
+    const { rule = "guard band", ...reckoned } = options;
+    requireChoice(rule, Object.keys(zoneRules) as ZoneRule[], "a decision rule", { option: "rule" });
+    const verdict = uncertainVerdict(judgement);
+    const all = verdict.judgements.map((one) => judgementWithin(one, reckoned));
+    const zones = inOrder(verdict, [...verdict.possible, ...all.flatMap((one) => one.zones)]);
+    const { zone, headline, word, assumedFacts } = rule === "guard band" ? guarded(verdict, all) : verdict;
+    const placed = all.flatMap(({ criteria }) => criteria);
+    const criteria = placed.map(({ answer }) => answer);
+    const level = ({ zone: one }: JudgementWithin): number =>
+      inOrder(
+        verdict,
+        all.map((each) => each.zone),
+      ).indexOf(one);
+    const [{ governing }] = [...all].sort((a, b) => level(b) - level(a) || b.governing.used - a.governing.used) as [
+      JudgementWithin,
+    ];
+    const { uncertainty, interval } = governing.answer;
+    const { kind } = verdict;
+    return Object.freeze({
+      ...{ kind, rule, zone, headline, word, zones },
+      worst: zones.at(-1) as Zone,
+      bestValue: Object.freeze({ zone: verdict.zone, headline: verdict.headline }),
+      ...{ uncertainty, interval, criteria: Object.freeze(criteria) },
+      ...zoneProbabilities(verdict, placed, reckoned),
+      assumed: union(verdict.assumed, uncertainty.assumed),
+      assumedFacts: Object.freeze([...assumedFacts]),
+      cautions: Object.freeze([...exactCautions(criteria), ...verdict.cautions.filter((text) => text !== BEST_VALUE)]),
+      history: uncertainty.history,
+    });
   });
 }

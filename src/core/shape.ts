@@ -1,5 +1,6 @@
 import { type ErrorPlace, shown, VeladisError } from "./error";
 import { requireFinite } from "./guards";
+import { inPlace } from "./in-place";
 
 /** What stands in a place of plain data: a kind, the parts of an object, or what every element of a list is. */
 export type Shape =
@@ -22,7 +23,7 @@ export function orNothing(shape: Shape): Shape {
 }
 
 /** The place that a path tells: the parameter it begins with, its first index, and the key that it ends in. */
-function placeOf(where: string): ErrorPlace {
+export function placeOf(where: string): ErrorPlace {
   const [parameter = "", ...path] = where.split(/[.[\]]+/).filter((part) => part !== "");
   const index = path.find((part) => /^\d+$/.test(part));
   const option = path.filter((part) => !/^\d+$/.test(part)).at(-1);
@@ -44,7 +45,7 @@ function refuse(value: unknown, where: string, what: string): never {
  * @throws {@link VeladisError} `missing-option`, `wrong-type`, `not-a-number`, `not-finite`
  */
 export function requireShape(value: unknown, shape: Shape, where: string): true {
-  if (typeof shape === "function") shape(value as never, where);
+  if (typeof shape === "function") inPlace(placeOf(where), () => shape(value as never, where));
   else if (shape === "text") typeof value === "string" || refuse(value, where, "a text");
   else if (shape === "truth") typeof value === "boolean" || refuse(value, where, "true or false");
   else if (typeof shape === "string") {

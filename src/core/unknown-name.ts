@@ -20,5 +20,6 @@ export function unknownName(
     received: shown(received),
     didYouMean,
     allowed: Object.keys(allowed),
+    parameter: "spelling",
   });
 }

@@ -1,4 +1,4 @@
-import { requireGiven, requireKnownKeys, requirePositive, VeladisError } from "../core/index";
+import { inPlace, requireGiven, requireKnownKeys, requirePositive, VeladisError, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** A measuring band by its -3 dB edges. */
@@ -33,22 +33,29 @@ const keys: Readonly<Record<keyof DeviceBand, true>> = /* @__PURE__ */ Object.fr
  * ```
  */
 export function bandResponse(at: Frequency, band: DeviceBand): number {
-  const {
-    lowest,
-    highest,
-    order = 3,
-  } = requireKnownKeys(
-    requireGiven(band, "a band with its lowest and highest frequency", { parameter: "band" }),
-    keys,
-    "a part of a band",
-  );
-  const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
-  if (!(low < high)) {
-    throw new VeladisError("out-of-range", {
-      expected: "a band whose highest frequency is above the lowest",
-      received: `${low} Hz to ${high} Hz`,
-    });
-  }
-  const power = 2 * requirePositive(order, "an order of the filter above zero");
-  return 1 / Math.sqrt((1 + (low / hertz) ** power) * (1 + (hertz / high) ** power));
+  return withParameters({ at, band }, () => {
+    const {
+      lowest,
+      highest,
+      order = 3,
+    } = requireKnownKeys(
+      requireGiven(band, "a band with its lowest and highest frequency", { parameter: "band" }),
+      keys,
+      "a part of a band",
+    );
+    const [low, high] = Object.entries({ lowest, highest }).map(([option, edge]) =>
+      inPlace({ parameter: "band", option }, () => hertzOf(edge)),
+    ) as [number, number];
+    const hertz = hertzOf(at);
+    if (!(low < high)) {
+      throw new VeladisError("out-of-range", {
+        expected: "a band whose highest frequency is above the lowest",
+        received: `${low} Hz to ${high} Hz`,
+        parameter: "band",
+        option: "highest",
+      });
+    }
+    const power = 2 * requirePositive(order, "an order of the filter above zero", { option: "order" });
+    return 1 / Math.sqrt((1 + (low / hertz) ** power) * (1 + (hertz / high) ** power));
+  });
 }

@@ -1,5 +1,5 @@
 import { linearTypeOf } from "../amplitude/index";
-import { requireChoice, requireGiven, requireKnownKeys } from "../core/index";
+import { inPlace, requireChoice, requireGiven, requireKnownKeys } from "../core/index";
 import type { DeviceBand } from "./band-response";
 
 /** What a device does with a setting between two of its steps. */
@@ -29,14 +29,17 @@ const keys: Readonly<Record<keyof Device, true>> = /* @__PURE__ */ Object.freeze
 
 /** A word for a rounding, checked. */
 export function requireRounding(rounds: (typeof roundings)[number]): (typeof roundings)[number] {
-  return requireChoice(rounds, roundings, "what the device does between two steps", { option: "rounds" });
+  return requireChoice(rounds, roundings, "what the device does between two steps", { parameter: "rounds" });
 }
 
 /** The device itself if it is one, without a key that no device has. */
 export function requireDevice(device: Device): Device {
-  requireGiven(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
-  if (device.band !== undefined) requireGiven(device.band, 'a band such as { lowest: "10 Hz", highest: "1 kHz" }');
-  if (device.rounds !== undefined) requireRounding(device.rounds);
+  requireGiven(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it', {
+    parameter: "device",
+  });
+  if (device.band !== undefined)
+    requireGiven(device.band, 'a band such as { lowest: "10 Hz", highest: "1 kHz" }', { option: "band" });
+  if (device.rounds !== undefined) inPlace({ option: "rounds" }, () => requireRounding(device.rounds as "down"));
   return requireKnownKeys(device, keys, "a fact of a device");
 }
 

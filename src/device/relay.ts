@@ -1,4 +1,4 @@
-import { requireBoolean, requireChoice, requireGiven, requireKnownKeys } from "../core/index";
+import { requireBoolean, requireChoice, requireGiven, requireKnownKeys, withParameters } from "../core/index";
 import { deviceSettings } from "./device-settings";
 
 /** Position of a contact while its coil is de-energised. */
@@ -27,7 +27,9 @@ export interface RelayStatus {
 
 /** Whether a set output stays, checked: it has no default. */
 export function requireLatching(latching: boolean): boolean {
-  return requireBoolean(latching, "latching: whether a set output stays until it is reset by hand");
+  return requireBoolean(latching, "latching: whether a set output stays until it is reset by hand", {
+    option: "latching",
+  });
 }
 
 /** The position of a contact, checked. */
@@ -75,12 +77,14 @@ export function requireRelay(settings: RelaySettings): RelaySettings {
  * ```
  */
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
-  requireGiven(settings, "settings of a relay: latching, contact and coil", { parameter: "settings" });
-  return relayNow(
-    requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),
-    requireBoolean(set, "whether the logic calls for a trip"),
-    requireBoolean(powered, "whether the device has power"),
-  );
+  return withParameters({ set, powered, settings }, () => {
+    requireGiven(settings, "settings of a relay: latching, contact and coil", { parameter: "settings" });
+    return relayNow(
+      requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),
+      requireBoolean(set, "whether the logic calls for a trip", { parameter: "set" }),
+      requireBoolean(powered, "whether the device has power", { parameter: "powered" }),
+    );
+  });
 }
 
 /** The same for settings that were checked. */

@@ -6,7 +6,15 @@ import {
   linearTypeOf,
   notedAmplitude,
 } from "../amplitude/index";
-import { finiteResult, requireGiven, requirePositive, shown, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  inPlace,
+  requireGiven,
+  requirePositive,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import type { Frequency } from "../frequency/index";
 import {
   type Amplitude,
@@ -77,8 +85,12 @@ export function storedSetpoint(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
-  const setpoint = exactAmplitude(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" }));
-  return setpointInDevice(setpoint, device, at, rounds);
+  return withParameters({ at, rounds, device, asked }, () => {
+    const setpoint = inPlace({ parameter: "asked" }, () =>
+      exactAmplitude(requireGiven(asked, "a setpoint with its unit")),
+    );
+    return setpointInDevice(setpoint, device, at, rounds);
+  });
 }
 
 /** As {@link storedSetpoint}, also of a setpoint with an uncertainty, for a caller that names it. */
@@ -88,18 +100,22 @@ export function setpointInDevice(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
-  requireDevice(device);
+  inPlace({ parameter: "device" }, () => requireDevice(device));
   const reading = notedAmplitude(amplitudeOf(asked), "asked for");
   const type = deviceType(device, linearTypeOf(reading));
   const inDevice = (value: string | Amplitude): ConvertedAmplitude =>
     convertAmplitude(requireGiven(value, "a level with its unit"), type, at === undefined ? {} : { at });
+  const ofDevice = (option: "step" | "highest" | "lowest"): ConvertedAmplitude | undefined =>
+    device[option] === undefined
+      ? undefined
+      : inPlace({ parameter: "device", option }, () => inDevice(device[option] as string));
   const wanted = inDevice(reading);
-  requirePositive(wanted.value, "a setpoint above zero");
+  requirePositive(wanted.value, "a setpoint above zero", { parameter: "asked" });
   const rounding = requireRounding(rounds ?? device.rounds ?? "nearest");
-  const step =
-    device.step === undefined ? undefined : requirePositive(inDevice(device.step).value, "a step above zero");
-  const highest = device.highest === undefined ? undefined : inDevice(device.highest);
-  const lowest = device.lowest === undefined ? undefined : inDevice(device.lowest);
+  const steps = ofDevice("step");
+  const step = steps && requirePositive(steps.value, "a step above zero", { parameter: "device", option: "step" });
+  const highest = ofDevice("highest");
+  const lowest = ofDevice("lowest");
   const onStep =
     step === undefined
       ? wanted
@@ -115,6 +131,7 @@ export function setpointInDevice(
     throw new VeladisError("out-of-range", {
       expected: `a setpoint the device can hold, ${device.lowest ?? device.step} or more`,
       received: shown(format(reading)),
+      parameter: "asked",
     });
   }
   const isAsAsked = Math.abs(stored.value - wanted.value) <= 1e-9 * wanted.value;

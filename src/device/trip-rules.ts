@@ -8,6 +8,7 @@ import {
 } from "../amplitude/index";
 import {
   FLOAT_NOISE,
+  inPlace,
   requireChoice,
   requireGiven,
   requireKnownKeys,
@@ -54,15 +55,19 @@ export interface TripRules {
 const multiplierKeys: Readonly<Record<keyof NonNullable<ChannelSettings["multiplier"]>, true>> =
   /* @__PURE__ */ Object.freeze({ factor: true, seconds: true });
 
+const THRESHOLD = { option: "threshold" };
+const HYSTERESIS = { option: "hysteresis" };
+
 /** The threshold of settings, above zero; a level in decibels goes on as its linear value. */
 export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
-    const linear = linearAmplitude(notedAmplitude(exactAmplitude(threshold), "threshold"));
-    requirePositive(linear.value, "a threshold above zero");
+    const linear = inPlace(THRESHOLD, () => linearAmplitude(notedAmplitude(exactAmplitude(threshold), "threshold")));
+    requirePositive(linear.value, "a threshold above zero", THRESHOLD);
     if (isClipped(linear.state)) {
       throw new VeladisError("out-of-range", {
         expected: "a threshold within the range of the loop that it came by",
         received: `one ${linear.state}`,
+        ...THRESHOLD,
       });
     }
     return linear;
@@ -70,6 +75,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-option", {
     expected: 'a threshold with unit and detector, such as "9 mm/s rms"',
     received: shown(threshold),
+    ...THRESHOLD,
   });
 }
 
@@ -79,26 +85,24 @@ export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedA
     throw new VeladisError("missing-option", {
       expected: 'a hysteresis such as "8 %" or "0.4 mm/s rms"; "0 %" for none',
       received: shown(hysteresis),
+      ...HYSTERESIS,
     });
   }
-  const below = amountAmplitude(hysteresis, threshold);
+  const below = inPlace(HYSTERESIS, () => amountAmplitude(hysteresis, threshold));
   const value = threshold.value - below.value;
   if (value > 0) return derivedAmplitude([threshold, below], value, { does: "difference", note: "hysteresis" });
   throw new VeladisError("out-of-range", {
     expected: "a hysteresis smaller than the threshold, or the output could never clear",
     received: shown(hysteresis),
+    ...HYSTERESIS,
   });
 }
 
 /** A time in seconds that has no default. */
-function requireSeconds(given: number, what: string): number {
-  if (given === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: `${what}: a time of zero or more, in s`,
-      received: shown(given),
-    });
-  }
-  return requireNonNegative(given, `${what}: a time of zero or more, in s`);
+function requireSeconds(given: number, option: string): number {
+  const expected = `${option}: a time of zero or more, in s`;
+  if (given === undefined) throw new VeladisError("missing-option", { expected, received: shown(given), option });
+  return requireNonNegative(given, expected, { option });
 }
 
 /**
@@ -120,17 +124,23 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
     });
     requireKnownKeys(multiplier, multiplierKeys, "a part of the multiplier");
   }
-  const factor = multiplier === undefined ? 1 : requirePositive(multiplier.factor, "a factor on the setpoint above 1");
+  const factor =
+    multiplier === undefined
+      ? 1
+      : requirePositive(multiplier.factor, "a factor on the setpoint above 1", { option: "factor" });
   if (multiplier !== undefined && factor <= 1) {
     throw new VeladisError("out-of-range", {
       expected: "a factor on the setpoint above 1",
       received: shown(factor),
+      option: "factor",
     });
   }
   const multiplied =
     multiplier === undefined
       ? 0
-      : requirePositive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s");
+      : requirePositive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s", {
+          option: "seconds",
+        });
   const inhibit = requireSeconds(startInhibit, "startInhibit");
   return Object.freeze({
     threshold,

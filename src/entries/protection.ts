@@ -4,6 +4,7 @@
  * @module veladis/protection
  */
 
+export { amountOf } from "../amplitude/index";
 export {
   balanceGrade,
   balanceGrades,

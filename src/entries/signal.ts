@@ -4,7 +4,7 @@
  * @module veladis/signal
  */
 
-export { rssDifference, vectorDifference } from "../amplitude/index";
+export { rssDifference, sineFrequency, vectorDifference } from "../amplitude/index";
 export { VeladisError } from "../core/index";
 export { format } from "../reading/index";
 export * from "../signal/index";

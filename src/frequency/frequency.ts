@@ -1,5 +1,6 @@
 import {
   cached,
+  inPlace,
   type NumeralOptions,
   parseNumeral,
   plainNumerals,
@@ -10,6 +11,7 @@ import {
   symbolsByName,
   unknownName,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type FrequencyUnit, type FrequencyUnitSpelling, type FrequencyUnitSymbol, frequencyUnits } from "./catalogue";
 import { FREQUENCY_FORM } from "./form";
@@ -96,6 +98,11 @@ const read = /* @__PURE__ */ cached((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
+  return inPlace({ parameter: "at" }, () => inHertz(at));
+}
+
+/** As {@link hertz}, for who says where the frequency stands. */
+export function inHertz(at: Frequency): number {
   return typeof at === "object" ? requirePositive(at?.hertz, FREQUENCY_FORM) : read(at);
 }
 
@@ -117,7 +124,9 @@ export function hertz(at: Frequency): number {
  * ```
  */
 export function frequency(at: string, options?: NumeralOptions): { hertz: number } {
-  return {
-    hertz: hertz(plainNumerals(requireText(at, FREQUENCY_FORM, { parameter: "at" }), options) as FrequencyText),
-  };
+  return withParameters({ options, at }, () => {
+    return {
+      hertz: hertz(plainNumerals(requireText(at, FREQUENCY_FORM), options) as FrequencyText),
+    };
+  });
 }

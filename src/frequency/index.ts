@@ -14,5 +14,6 @@ export {
   frequency,
   frequencyUnitSymbol,
   hertz,
+  inHertz,
   splitOrder,
 } from "./frequency";

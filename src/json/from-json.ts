@@ -1,4 +1,4 @@
-import { requireList, requireText, shown, VeladisError } from "../core/index";
+import { requireList, requireText, shown, VeladisError, withParameters } from "../core/index";
 import type { AnswerKind, AnswerOf } from "./answers";
 import { jsonVersion } from "./envelope";
 import { citesOf, readField } from "./read";
@@ -42,20 +42,24 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
  * ```
  */
 export function fromJson<const Kind extends AnswerKind>(kind: Kind, text: string): AnswerOf<Kind> {
-  requireKindName(kind);
-  const { version, answer, list, sources, histories, ...parts } = parsed(requireText(text, FORM));
-  if (version !== jsonVersion) {
-    throw new VeladisError("out-of-range", {
-      expected: `${FORM}, of version ${jsonVersion}`,
-      received: `version ${shown(version)}`,
-    });
-  }
-  if (answer !== kind) {
-    throw new VeladisError("wrong-type", { expected: `an answer of the kind ${kind}`, received: shown(answer) });
-  }
-  const cites = citesOf(
-    requireList(sources as unknown[], "the sources of an answer"),
-    requireList(histories as unknown[], "the histories of an answer"),
-  );
-  return readField(kind.endsWith("[]") ? list : parts, kind, kind, cites) as AnswerOf<Kind>;
+  return withParameters({ kind, text }, () => {
+    requireKindName(kind);
+    const { version, answer, list, sources, histories, ...parts } = parsed(
+      requireText(text, FORM, { parameter: "text" }),
+    );
+    if (version !== jsonVersion) {
+      throw new VeladisError("out-of-range", {
+        expected: `${FORM}, of version ${jsonVersion}`,
+        received: `version ${shown(version)}`,
+      });
+    }
+    if (answer !== kind) {
+      throw new VeladisError("wrong-type", { expected: `an answer of the kind ${kind}`, received: shown(answer) });
+    }
+    const cites = citesOf(
+      requireList(sources as unknown[], "the sources of an answer", { option: "sources" }),
+      requireList(histories as unknown[], "the histories of an answer", { option: "histories" }),
+    );
+    return readField(kind.endsWith("[]") ? list : parts, kind, kind, cites) as AnswerOf<Kind>;
+  });
 }

@@ -1,10 +1,11 @@
-import { shown, VeladisError } from "../core/index";
+import { placeOf, shown, VeladisError } from "../core/index";
 
 /** Refuses what stands in a place of an answer. */
 export function refuse(value: unknown, where: string, expected: string): never {
   throw new VeladisError(value === undefined ? "missing-fact" : "wrong-type", {
     expected: `${where}: ${expected}`,
     received: shown(value),
+    ...placeOf(where),
   });
 }
 

@@ -1,4 +1,4 @@
-import { jsonText } from "../core/index";
+import { jsonText, withParameters } from "../core/index";
 import type { AnswerKind, AnswerOf } from "./answers";
 import { envelopeOf } from "./envelope";
 
@@ -23,5 +23,7 @@ import { envelopeOf } from "./envelope";
  * ```
  */
 export function toJson<const Kind extends AnswerKind>(kind: Kind, answer: AnswerOf<Kind>): string {
-  return jsonText(envelopeOf(kind, answer));
+  return withParameters({ kind, answer }, () => {
+    return jsonText(envelopeOf(kind, answer));
+  });
 }

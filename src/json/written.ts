@@ -1,4 +1,4 @@
-import { requireList } from "../core/index";
+import { placeOf, requireList } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import type { Cited } from "./cited";
 import { fieldOf } from "./field";
@@ -46,7 +46,7 @@ export function writtenField(value: unknown, written: string, where: string, cit
   if (value === undefined && field.orNothing) return undefined;
   if (value === null && field.orNull) return null;
   if (field.in === "list") {
-    return requireList(value as unknown[], `${where}: a list`).map((one, i) =>
+    return requireList(value as unknown[], `${where}: a list`, placeOf(where)).map((one, i) =>
       writtenOne(one, field.of, `${where}[${i}]`, cited),
     );
   }

@@ -14,7 +14,11 @@ export interface OwnParsed extends ParsedType {
 }
 
 function twoOfName(name: string): VeladisError {
-  return new VeladisError("out-of-range", { expected: "names that differ in one toolkit", received: shown(name) });
+  return new VeladisError("out-of-range", {
+    expected: "names that differ in one toolkit",
+    received: shown(name),
+    parameter: "name",
+  });
 }
 
 /** The rows by each of their names. */

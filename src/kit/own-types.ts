@@ -8,7 +8,10 @@ import type { OwnUnit } from "./own-unit";
 
 /** The quantity of every spelling of own units. */
 export type OwnQuantities<Unit extends OwnUnit> = {
-  [One in Unit as One extends OwnUnit<infer Symbol, Quantity, infer Also> ? Symbol | Also : never]: One["quantity"];
+  // of a unit without other symbols nothing is inferred: any text would be one
+  [One in Unit as One extends OwnUnit<infer Symbol, Quantity, infer Also>
+    ? Symbol | (string extends Also ? never : Also)
+    : never]: One["quantity"];
 };
 
 /** Every reading type of a toolkit: those that are built in, and own units and detectors with all others. */
@@ -34,3 +37,34 @@ export type OwnArguments<Unit extends OwnUnit, Reads extends OwnDetector, From e
     ? [options?: ConvertOptions]
     : [options: ConvertOptions & { readonly at: Frequency }]
   : [options: ConvertOptions & { readonly at: Frequency }];
+
+/** Every unit of a toolkit by a plain spelling. */
+type UnitIn<Unit extends OwnUnit> = UnitSpelling | (keyof OwnQuantities<Unit> & string);
+
+/** What the compiler says of a text that is no reading type of a toolkit, as of one of `convert`. */
+type OwnMistake<Unit extends OwnUnit, Reads extends OwnDetector, Text extends string> = string extends Text
+  ? `a text that only run time knows: name a reading type of the toolkit, not any ${string}`
+  : Text extends UnitIn<Unit>
+    ? `${Text} needs a detector, as in '${Text} rms'`
+    : Text extends `dB${string}`
+      ? `${Text} needs a reference that is known, as in 'dB re 1e-9 m/s'`
+      : Text extends `${UnitIn<Unit>} ${infer Rest}`
+        ? `${Rest} is no plain detector of the toolkit, such as rms`
+        : Text extends `${infer Other} ${Detector | Reads["symbol"]}`
+          ? `${Other} is no plain unit of the toolkit, such as mm/s`
+          : `${Text} is no plain reading type of the toolkit, such as 'mm/s rms'`;
+
+/** The text itself where it names a reading type of a toolkit; else what is wrong with it, for the compiler to say. */
+export type OwnChecked<Unit extends OwnUnit, Reads extends OwnDetector, Text extends string> =
+  Text extends OwnType<Unit, Reads> ? Text : OwnMistake<Unit, Reads, Text>;
+
+/** The target itself where nothing is missing for the way to it; else what is missing, for the compiler to say. */
+export type OwnTarget<Unit extends OwnUnit, Reads extends OwnDetector, From extends string, To extends string> = [
+  To,
+] extends [OwnType<Unit, Reads>]
+  ? [From] extends [OwnType<Unit, Reads>]
+    ? [options?: ConvertOptions] extends OwnArguments<Unit, Reads, From, To>
+      ? To
+      : `${QuantityIn<Unit, Reads, From> & string} becomes ${QuantityIn<Unit, Reads, To> & string}: needs { at }, as in { at: '1500 r/min' }`
+    : To
+  : OwnMistake<Unit, Reads, To>;

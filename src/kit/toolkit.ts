@@ -10,6 +10,7 @@ import {
 import {
   cached,
   finiteSamples,
+  inPlace,
   requireKnownOptions,
   requireList,
   requireNonNegative,
@@ -22,7 +23,7 @@ import { type Amplitude, type Assumption, amplitudeIn, linearOf, ownHistory, typ
 import type { Quantity } from "../units/index";
 import { defineDetector, type OwnDetector } from "./own-detector";
 import { type OwnParsed, ownParser } from "./own-parser";
-import type { OwnArguments, OwnType } from "./own-types";
+import type { OwnArguments, OwnChecked, OwnTarget, OwnType } from "./own-types";
 import { defineUnit, type OwnUnit } from "./own-unit";
 
 /** What a toolkit is made of. */
@@ -49,11 +50,21 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
   ): number;
+  // what the first has refused comes here: the type of the parameter says what is wrong with the argument
+  convert<const From extends string, const To extends string>(
+    value: number,
+    from: OwnChecked<Unit, Reads, From>,
+    to: OwnTarget<Unit, Reads, From, To>,
+  ): number;
   /** A conversion compiled once, for many values; it gives what `convert` does. */
   converter<const From extends OwnType<Unit, Reads>, const To extends OwnType<Unit, Reads>>(
     from: From,
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
+  ): OwnConverter;
+  converter<const From extends string, const To extends string>(
+    from: OwnChecked<Unit, Reads, From>,
+    to: OwnTarget<Unit, Reads, From, To>,
   ): OwnConverter;
   /** A reading in a built-in type, as data with what was assumed, for all other functions of the library: the way out. */
   amplitude<const From extends OwnType<Unit, Reads>, const To extends ReadingType>(
@@ -61,6 +72,11 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     from: From,
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
+  ): Amplitude;
+  amplitude<const From extends string, const To extends string>(
+    value: number,
+    from: OwnChecked<Unit, Reads, From>,
+    to: OwnTarget<Unit, Reads, From, To>,
   ): Amplitude;
   /** What a detector reads from samples; their mean is taken off first. */
   read(samples: ArrayLike<number>, detector: string): number;
@@ -83,6 +99,7 @@ function way(from: OwnParsed, to: OwnParsed, options: ConvertOptions | undefined
     throw new VeladisError("not-a-sine", {
       expected: "no crest factor for a detector of your own, which is related to others by its reading of a sine alone",
       received: shown(crestFactor),
+      option: "crestFactor",
     });
   }
   const both: Pair = pair(from, to);
@@ -133,12 +150,19 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
     form: "parts such as { units: [...] }",
     place: { parameter: "parts" },
   });
-  const ownUnits = Array.from(requireList(own, "units as a list"), (unit) => defineUnit(unit));
-  const ownDetectors = Array.from(requireList(reads, "detectors as a list"), (one) => defineDetector(one));
+  const each = <One, Made>(option: "units" | "detectors", list: readonly One[], made: (one: One) => Made): Made[] => {
+    const place = { parameter: "parts", option };
+    return requireList(list, `${option} as a list`, place).map((one, index) =>
+      inPlace({ ...place, index }, () => made(one)),
+    );
+  };
+  const ownUnits = each("units", own, (unit) => defineUnit(unit));
+  const ownDetectors = each("detectors", reads, (one) => defineDetector(one));
   const parse = ownParser(ownUnits, ownDetectors);
-  const ways = cached((from) => cached((to) => way(parse(from), parse(to), undefined)));
+  const parsedAt = (parameter: "from" | "to", type: string) => inPlace({ parameter }, () => parse(type));
+  const ways = cached((from) => cached((to) => way(parsedAt("from", from), parsedAt("to", to), undefined)));
   const wayOf = (from: string, to: string, options: ConvertOptions | undefined) =>
-    options === undefined ? ways(from)(to) : way(parse(from), parse(to), options);
+    options === undefined ? ways(from)(to) : way(parsedAt("from", from), parsedAt("to", to), options);
 
   const convert = (value: number, from: string, to: string, options?: ConvertOptions): number => {
     const { both, factor } = wayOf(from, to, options);
@@ -155,6 +179,7 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
       throw new VeladisError("unknown-option", {
         expected: "a built-in reading type to go on with, such as mm/s rms",
         received: shown(to),
+        parameter: "to",
       });
     }
     const written = converted(value, both, factor);
@@ -180,10 +205,15 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
     const mean = given.reduce((sum, one) => sum + one, 0) / given.length;
     const values = given.map((one) => one - mean);
     const found = ownDetectors.find(({ symbol }) => symbol === detector);
-    const { ofSamples } = found ?? detectorFacts[detectorSymbol(detector)];
-    if (values.length > 0) return requireNonNegative(ofSamples(values), "what a detector reads: zero or more");
-    throw new VeladisError("missing-option", { expected: "one sample or more", received: "none" });
+    const { ofSamples } = found ?? detectorFacts[inPlace({ parameter: "detector" }, () => detectorSymbol(detector))];
+    if (values.length > 0)
+      return requireNonNegative(ofSamples(values), "what a detector reads: zero or more", { parameter: "samples" });
+    throw new VeladisError("missing-option", {
+      expected: "one sample or more",
+      received: "none",
+      parameter: "samples",
+    });
   };
-  const quantityOf = (type: string): Quantity => parse(type).quantity;
+  const quantityOf = (type: string): Quantity => inPlace({ parameter: "type" }, () => parse(type)).quantity;
   return Object.freeze({ convert, converter, amplitude, read, quantityOf }) as Toolkit<Unit, Reads>;
 }

@@ -1,5 +1,7 @@
-import { same, VeladisError } from "../core/index";
-import { type Frequency, hertz } from "../frequency/index";
+import { inPlace, same, VeladisError } from "../core/index";
+import { type Frequency, inHertz } from "../frequency/index";
+
+const AT = { parameter: "options", option: "at" };
 
 /** A frequency as it is told of, without the noise of its last digits. */
 function hertzText(hz: number): string {
@@ -14,11 +16,12 @@ function hertzText(hz: number): string {
  */
 export function agreedHertz(own: number | undefined, told: Frequency | undefined): number | undefined {
   if (told === undefined) return own;
-  const beside = hertz(told);
+  const beside = inPlace(AT, () => inHertz(told));
   if (own === undefined) return beside;
   if (same(own, beside)) return own;
   throw new VeladisError("out-of-range", {
     expected: `one frequency for the reading, which itself says ${hertzText(own)}`,
     received: `${hertzText(beside)} beside it`,
+    ...AT,
   });
 }

@@ -1,4 +1,4 @@
-import { frozen, requireChoice, requireGiven, requireList, requirePositive } from "../core/index";
+import { frozen, requireChoice, requireGiven, requireList, requirePositive, withParameters } from "../core/index";
 
 /** What an answer about an amplitude can assume, and what that means. To add one, add its row here and below. */
 export const assumptions = /* @__PURE__ */ frozen({
@@ -45,7 +45,7 @@ export interface Assuming {
 /** Which crest factor was stated; where answers by several were put together, the steps say them. */
 function crestFactorText({ crestFactor, history }: Assuming): string {
   if (crestFactor === undefined && history !== undefined) return "crest factors";
-  return `crest factor ${requirePositive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`;
+  return `crest factor ${requirePositive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more", { option: "crestFactor" })}`;
 }
 
 /**
@@ -62,12 +62,13 @@ function crestFactorText({ crestFactor, history }: Assuming): string {
  * ```
  */
 export function assumedText(answer: Assuming): string {
-  const texts = requireList(
-    requireGiven(answer, "what was assumed", { parameter: "answer" }).assumed ?? [],
-    "what was assumed",
-  ).map((one) => {
-    const name = requireChoice(one, assumptionNames, "what was assumed");
-    return name === "crest-factor" ? crestFactorText(answer) : words[name];
+  return withParameters({ answer }, () => {
+    const texts = requireList(requireGiven(answer, "what was assumed").assumed ?? [], "what was assumed", {
+      option: "assumed",
+    }).map((one, index) => {
+      const name = requireChoice(one, assumptionNames, "what was assumed", { option: "assumed", index });
+      return name === "crest-factor" ? crestFactorText(answer) : words[name];
+    });
+    return texts.length === 0 ? "" : `(${texts.join(", ")})`;
   });
-  return texts.length === 0 ? "" : `(${texts.join(", ")})`;
 }

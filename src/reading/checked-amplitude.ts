@@ -26,9 +26,9 @@ export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
 
 /** A level belongs to its linear value: the two may differ by float noise only. */
 function requireLevel({ value, level, unit }: Amplitude): void {
-  const { decibels, re } = requireGiven(level as Level, FORM);
-  requireFinite(decibels, FORM);
-  const type = parsedType(`dB re ${requireText(re, FORM)}`);
+  const { decibels, re } = requireGiven(level as Level, FORM, { option: "level" });
+  requireFinite(decibels, FORM, { option: "decibels" });
+  const type = parsedType(`dB re ${requireText(re, FORM, { option: "re" })}`);
   const linear = linearOf(decibels, type.reference);
   if (type.unit === typeOf(unit, "rms").unit && Math.abs(linear - value) <= 1e-9 * linear) return;
   throw new VeladisError("wrong-quantity", {
@@ -63,8 +63,8 @@ function requireTypeOfHistory({ history, hertz }: Amplitude, type: string): void
 /** What an amplitude carries of its way, checked; what came from outside is copied and frozen, so that it stays. */
 function checkedWay({ assumed, history, crestFactor, state }: Amplitude): Made {
   if (crestFactor !== undefined) requireCrestFactor(crestFactor);
-  if (state !== undefined) requireChoice(state, loopStates, "the state of a loop");
-  for (const one of assumed === undefined ? [] : requireList(assumed, "what was assumed")) {
+  if (state !== undefined) requireChoice(state, loopStates, "the state of a loop", { option: "state" });
+  for (const one of assumed === undefined ? [] : requireList(assumed, "what was assumed", { option: "assumed" })) {
     requireChoice(one, assumptionNames, "what was assumed");
   }
   if (history === undefined || isOwnHistory(history)) return {};
@@ -116,18 +116,19 @@ export function checkedAmplitude(reading: Amplitude): Amplitude {
 function checkedParts(reading: Amplitude): Amplitude {
   const { value, hertz, level } = reading;
   const { unit, detector, quantity, reference, type } = typeOf(
-    requireText(reading.unit, FORM),
-    requireText(reading.detector, FORM),
+    requireText(reading.unit, FORM, { option: "unit" }),
+    requireText(reading.detector, FORM, { option: "detector" }),
   );
   if (reading.quantity !== undefined && reading.quantity !== quantity) {
     throw new VeladisError("wrong-quantity", {
       expected: `a reading of ${quantity}, as its unit ${unit} says`,
       received: shown(reading.quantity),
+      option: "quantity",
     });
   }
   if (reference !== 0) throw new VeladisError("wrong-type", { expected: FORM, received: shown(reading.unit) });
-  requireNonNegative(value, "an amplitude of zero or more");
-  if (hertz !== undefined) requirePositive(hertz, FREQUENCY_FORM);
+  requireNonNegative(value, "an amplitude of zero or more", { option: "value" });
+  if (hertz !== undefined) requirePositive(hertz, FREQUENCY_FORM, { option: "hertz" });
   if (level !== undefined) requireLevel(reading);
   const way = checkedWay(reading);
   requireTypeOfHistory(reading, type);

@@ -1,4 +1,4 @@
-import { requireChoice, requireFinite, requireList, requireText, shown, VeladisError } from "../core/index";
+import { inPlace, requireChoice, requireFinite, requireList, requireText, shown, VeladisError } from "../core/index";
 import { assumedByStep } from "./assumed-by-step";
 import { assumptionNames } from "./assumptions";
 import { isOwnHistory, ownHistory } from "./own-history";
@@ -9,7 +9,7 @@ const NUMBERS = ["hertz", "by", "over", "plus", "crestFactor"] as const;
 
 /** What steps of this kind start from: nothing, one step, or several. */
 function requireStarts({ does, of = [], hertz }: Step, place: number): void {
-  for (const at of requireList(of, "the steps it starts from")) {
+  for (const at of requireList(of, "the steps it starts from", { option: "of" })) {
     if (Number.isInteger(at) && at >= 0 && at < place) continue;
     throw new VeladisError("out-of-range", { expected: "a step that came before", received: shown(at) });
   }
@@ -25,16 +25,17 @@ function requireStarts({ does, of = [], hertz }: Step, place: number): void {
 /** One step from outside, copied and frozen. */
 function checkedStep(step: Step, place: number, before: readonly Step[]): Step {
   const { does, of, value, type, rounds = "nearest", note, assumed } = step;
-  requireChoice(does, stepNames, "what a step does");
+  requireChoice(does, stepNames, "what a step does", { option: "does" });
   // a limit over a reading of zero is infinite, which JSON writes as null
   const infinite = does === "compare" && (value === null || value === Number.POSITIVE_INFINITY);
-  if (!infinite) requireFinite(value, "the value of a step");
+  if (!infinite) requireFinite(value, "the value of a step", { option: "value" });
   // a ratio is written in nothing
-  if (type !== "") requireText(type, "what a step is written in");
-  requireChoice(rounds, ["down", "nearest", "up"], "to which side a step rounds");
-  if (note !== undefined) requireText(note, "why a step was made");
-  for (const name of NUMBERS) if (step[name] !== undefined) requireFinite(step[name], "a number of a step");
-  for (const one of assumed === undefined ? [] : requireList(assumed, "what a step assumed")) {
+  if (type !== "") requireText(type, "what a step is written in", { option: "type" });
+  requireChoice(rounds, ["down", "nearest", "up"], "to which side a step rounds", { option: "rounds" });
+  if (note !== undefined) requireText(note, "why a step was made", { option: "note" });
+  for (const name of NUMBERS)
+    if (step[name] !== undefined) requireFinite(step[name], "a number of a step", { option: name });
+  for (const one of assumed === undefined ? [] : requireList(assumed, "what a step assumed", { option: "assumed" })) {
     requireChoice(one, assumptionNames, "what a step assumed");
   }
   requireStarts(step, place);
@@ -57,6 +58,8 @@ function checkedStep(step: Step, place: number, before: readonly Step[]): Step {
  */
 export function checkedSteps(history: readonly Step[]): readonly Step[] {
   if (isOwnHistory(history)) return history;
-  const steps = requireList(history, "the steps of a reading");
-  return ownHistory(Array.from(steps, (step, place) => checkedStep(step, place, steps)));
+  const steps = requireList(history, "the steps of a reading", { option: "history" });
+  return ownHistory(
+    Array.from(steps, (step, index) => inPlace({ option: "history", index }, () => checkedStep(step, index, steps))),
+  );
 }

@@ -1,6 +1,6 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { inPlace, requireGiven, shown, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, isClipped } from "./amplitude";
-import { checkedAmplitude } from "./checked-amplitude";
+import { checkedAmplitude, FORM } from "./checked-amplitude";
 import type { FormatOptions } from "./format-options";
 import { localized } from "./localized";
 import { parsedType } from "./parsed-type";
@@ -26,6 +26,8 @@ function numberText(value: number, isLevel: boolean, { digits, fixed }: FormatOp
   throw new VeladisError("out-of-range", {
     expected: "0 to 20 digits behind the point, and no significant digits beside them",
     received: shown(digits ?? fixed),
+    parameter: "options",
+    option: "fixed",
   });
 }
 
@@ -58,14 +60,17 @@ export function format(
   options?: FormatOptions,
 ): string {
   if (typeof reading === "number") {
-    const { reference, type } = parsedType(typeOrOptions as string);
-    return localized(`${numberText(reading, reference !== 0, options ?? {})} ${type}`, options ?? {});
+    const type = typeOrOptions as string;
+    return withParameters({ options, type, value: reading }, () => {
+      const { reference, type: plain } = inPlace({ parameter: "type" }, () => parsedType(type));
+      return localized(`${numberText(reading, reference !== 0, options ?? {})} ${plain}`, options ?? {});
+    });
   }
   const asked = (typeOrOptions ?? {}) as FormatOptions;
-  const { value, unit, detector, level, state } = checkedAmplitude(
-    requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', { parameter: "reading" }),
-  );
-  const clipped = isClipped(state) ? ` (${state})` : "";
-  const type = level ? `dB re ${level.re}` : `${unit} ${detector}`;
-  return localized(`${numberText(level?.decibels ?? value, level !== undefined, asked)} ${type}${clipped}`, asked);
+  return withParameters({ options: asked, reading }, () => {
+    const { value, unit, detector, level, state } = checkedAmplitude(requireGiven(reading, FORM));
+    const clipped = isClipped(state) ? ` (${state})` : "";
+    const type = level ? `dB re ${level.re}` : `${unit} ${detector}`;
+    return localized(`${numberText(level?.decibels ?? value, level !== undefined, asked)} ${type}${clipped}`, asked);
+  });
 }

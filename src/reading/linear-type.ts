@@ -1,5 +1,7 @@
-import { requireText, shown, VeladisError } from "../core/index";
+import { inPlace, requireText, shown, VeladisError } from "../core/index";
 import { type ParsedType, parsedType } from "./parsed-type";
+
+const AS = { parameter: "as" };
 
 const FORM = 'a unit and a detector for the answer, such as "mm/s rms"';
 
@@ -10,10 +12,11 @@ const FORM = 'a unit and a detector for the answer, such as "mm/s rms"';
  *   `missing-detector`
  */
 export function linearType(as: string): ParsedType {
-  const found = parsedType(requireText(as, FORM));
+  const found = inPlace(AS, () => parsedType(requireText(as, FORM)));
   if (found.reference === 0) return found;
   throw new VeladisError("out-of-range", {
     expected: 'a linear unit for the answer, such as "mm/s rms"; convert the answer to have it as a level',
     received: shown(as),
+    ...AS,
   });
 }

@@ -23,7 +23,12 @@ const decimalMark = /* @__PURE__ */ cached((locale) => {
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
   }
-  throw new VeladisError("unknown-option", { expected: LOCALE, received: shown(locale) });
+  throw new VeladisError("unknown-option", {
+    expected: LOCALE,
+    received: shown(locale),
+    parameter: "options",
+    option: "locale",
+  });
 });
 
 const superscript = (digits: string): string => digits.replace(/\d/g, (digit) => "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(digit)] as string);
@@ -35,9 +40,12 @@ const superscript = (digits: string): string => digits.replace(/\d/g, (digit) =>
  */
 export function localized(text: string, options: FormatOptions): string {
   const { locale, symbols } = requireKnownOptions(options, keys, { what: "an option of a format", form: FORM });
-  const mark = locale === undefined ? "." : decimalMark(requireText(locale, LOCALE));
+  const mark = locale === undefined ? "." : decimalMark(requireText(locale, LOCALE, { option: "locale" }));
   const written = mark === "." ? text : text.replace(/(?<=\d)\.(?=\d)/g, mark);
-  if (symbols === undefined || requireChoice(symbols, ["plain", "typographic"], "signs to write with") === "plain")
+  if (
+    symbols === undefined ||
+    requireChoice(symbols, ["plain", "typographic"], "signs to write with", { option: "symbols" }) === "plain"
+  )
     return written;
   return written
     .replace(/(?<=\d)e(-?)(\d+)/g, (_, sign, power) => ` × 10${sign && "⁻"}${superscript(power)}`)

@@ -1,4 +1,5 @@
 import {
+  inPlace,
   type NumeralOptions,
   parseNumeral,
   plainNumerals,
@@ -7,6 +8,7 @@ import {
   shown,
   splitNumeral,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import type { Amplitude, LoopState } from "./amplitude";
 import { type Behind, behindReading, frequencyTwice, stateBehind } from "./behind-reading";
@@ -66,7 +68,11 @@ function withBehind(reading: Amplitude, { crestFactor, assumed, note }: Behind, 
  * ```
  */
 export function parseAmplitude(reading: string, options?: NumeralOptions): Amplitude {
-  const text = requireText(reading, FORM, { parameter: "reading" }).trim();
+  return withParameters({ options, reading }, () => parsedReading(reading, options));
+}
+
+function parsedReading(reading: string, options?: NumeralOptions): Amplitude {
+  const text = requireText(reading, FORM).trim();
   if (text.length > LONGEST) refuse("syntax", reading);
   const written = plainNumerals(text, options);
   requireNoPlusMinus(written);
@@ -98,5 +104,7 @@ export function parseAmplitude(reading: string, options?: NumeralOptions): Ampli
  * @throws {@link VeladisError} all of {@link parseAmplitude}
  */
 export function amplitudeOf(reading: string | Amplitude): Amplitude {
-  return typeof reading === "object" && reading !== null ? checkedAmplitude(reading) : parseAmplitude(reading);
+  return inPlace({ parameter: "reading" }, () =>
+    typeof reading === "object" && reading !== null ? checkedAmplitude(reading) : parsedReading(reading),
+  );
 }

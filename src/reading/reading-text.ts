@@ -1,4 +1,4 @@
-import { requireGiven } from "../core/index";
+import { requireGiven, withParameters } from "../core/index";
 import type { Amplitude } from "./amplitude";
 import { assumedText } from "./assumptions";
 import { format } from "./format";
@@ -53,8 +53,10 @@ export function bestValueText(reading: Amplitude, options: FormatOptions): strin
  * ```
  */
 export function readingText(reading: Amplitude, options: FormatOptions = {}): string {
-  requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', { parameter: "reading" });
-  requireGiven(options, "how a reading is written, such as { digits: 4 }", { parameter: "options" });
-  const text = bestValueText(reading, options);
-  return isUncertain(reading.history ?? []) ? `${text}  (± left out)` : text;
+  return withParameters({ options, reading }, () => {
+    requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', { parameter: "reading" });
+    requireGiven(options, "how a reading is written, such as { digits: 4 }", { parameter: "options" });
+    const text = bestValueText(reading, options);
+    return isUncertain(reading.history ?? []) ? `${text}  (± left out)` : text;
+  });
 }

@@ -1,4 +1,4 @@
-import { isAnswered } from "../core/index";
+import { inPlace, isAnswered } from "../core/index";
 import type { Quantity } from "../units/index";
 import { parsedType } from "./parsed-type";
 import type { ReadingType, ReadingTypeText } from "./types";
@@ -22,7 +22,7 @@ import type { ReadingType, ReadingTypeText } from "./types";
  * ```
  */
 export function readingType(written: string): ReadingType {
-  return parsedType(written).type;
+  return inPlace({ parameter: "written" }, () => parsedType(written)).type;
 }
 
 /**
@@ -55,5 +55,5 @@ export function isReadingType(text: unknown): text is ReadingType {
  * ```
  */
 export function quantityOf(type: ReadingTypeText): Quantity {
-  return parsedType(type).quantity;
+  return inPlace({ parameter: "type" }, () => parsedType(type)).quantity;
 }

@@ -1,4 +1,4 @@
-import { requireFinite, requireNonNegative, shown, VeladisError } from "../core/index";
+import { requireFinite, requireNonNegative, requirePositive, shown, VeladisError } from "../core/index";
 
 /** A conversion between two linear types: multiply by `num`, then divide by `den`. One of the two may be 1. */
 export interface Factor {
@@ -15,6 +15,7 @@ function representable(result: number): number {
   throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
     expected: "a result that a number can hold",
     received: shown(result),
+    ...VALUE,
   });
 }
 
@@ -44,10 +45,5 @@ export function linearOf(decibels: number, reference: number): number {
 
 /** The level of a linear value: `20 lg(value / reference)`. Zero has none. */
 export function decibelsOf(value: number, reference: number): number {
-  if (value > 0) return 20 * Math.log10(representable(value / reference));
-  throw new VeladisError("not-positive", {
-    expected: "an amplitude above zero",
-    received: shown(value),
-    ...VALUE,
-  });
+  return 20 * Math.log10(representable(requirePositive(value, "an amplitude above zero", VALUE) / reference));
 }

@@ -19,6 +19,7 @@ export function significant(value: number, digits = 3): string {
     throw new VeladisError("out-of-range", {
       expected: "1 to 17 significant digits",
       received: shown(digits),
+      parameter: "digits",
     });
   }
   if (requireFinite(value, "a finite number", { parameter: "value" }) === 0) return "0";

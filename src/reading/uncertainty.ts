@@ -37,11 +37,11 @@ interface Known {
 
 function checked(one: Uncertainty): Uncertainty {
   const { standard, distribution, stated, name, in: scale } = requireGiven(one, "an uncertainty");
-  requirePositive(standard, "a standard uncertainty above zero");
-  requireChoice(distribution, distributions, "a distribution");
-  requireText(stated, "an uncertainty as it was stated");
-  if (name !== undefined) requireText(name, "what an uncertainty comes from");
-  if (scale !== undefined) requireChoice(scale, ["dB"], "what an uncertainty is written in");
+  requirePositive(standard, "a standard uncertainty above zero", { option: "standard" });
+  requireChoice(distribution, distributions, "a distribution", { option: "distribution" });
+  requireText(stated, "an uncertainty as it was stated", { option: "stated" });
+  if (name !== undefined) requireText(name, "what an uncertainty comes from", { option: "name" });
+  if (scale !== undefined) requireChoice(scale, ["dB"], "what an uncertainty is written in", { option: "in" });
   return Object.freeze({ ...one });
 }
 

@@ -13,10 +13,9 @@ import type { Amplitude } from "./amplitude";
  * ```
  */
 export function writtenValue(reading: Pick<Amplitude, "level" | "value">): number {
-  const { level, value } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', {
-    parameter: "reading",
-  });
+  const parameter = "reading";
+  const { level, value } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', { parameter });
   return level === undefined
-    ? requireNonNegative(value, "an amplitude of zero or more")
-    : requireFinite(level?.decibels, "a level in dB");
+    ? requireNonNegative(value, "an amplitude of zero or more", { parameter, option: "value" })
+    : requireFinite(level?.decibels, "a level in dB", { parameter, option: "level" });
 }

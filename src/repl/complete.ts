@@ -56,7 +56,11 @@ function candidates(written: string, { variables }: Session): readonly string[] 
 export function completions(line: string, session: Session): [found: string[], word: string] {
   checkedSession(session);
   if (typeof line !== "string") {
-    throw new VeladisError("wrong-type", { expected: "the line as far as it is typed", received: shown(line) });
+    throw new VeladisError("wrong-type", {
+      expected: "the line as far as it is typed",
+      received: shown(line),
+      parameter: "line",
+    });
   }
   if (line.length > bounds.length) return [[], ""];
   const word = /[^\s(,"[*+<>=]*$/.exec(line)?.[0] ?? "";

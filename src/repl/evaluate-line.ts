@@ -137,6 +137,15 @@ function remember({ name }: Line, value: Value, session: Session, isBare: boolea
  */
 export async function evaluateLine(line: string, session: Session = newSession()): Promise<Answer> {
   checkedSession(session);
+  try {
+    return await answered(line, session);
+  } catch (error) {
+    // whatever a part of the line refuses, it is in the line
+    throw VeladisError.is(error) ? Object.assign(error, { parameter: "line" }) : error;
+  }
+}
+
+async function answered(line: string, session: Session): Promise<Answer> {
   requireBounds(requireText(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
   const names = new Set(session.variables.keys());
   refuseCommandLine(line, names);

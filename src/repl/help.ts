@@ -110,7 +110,11 @@ function overview(): string {
  */
 export function helpText(topic = ""): string {
   if (typeof topic !== "string") {
-    throw new VeladisError("wrong-type", { expected: "a topic of the help, or a function", received: shown(topic) });
+    throw new VeladisError("wrong-type", {
+      expected: "a topic of the help, or a function",
+      received: shown(topic),
+      parameter: "topic",
+    });
   }
   const name = topic.trim().toLowerCase();
   if (name === "") return overview();
@@ -120,5 +124,7 @@ export function helpText(topic = ""): string {
     return `${usage}\n  ${help}`;
   }
   const all = new Map([...Object.keys(topics), ...Object.keys(functions)].map((one) => [one, one]));
-  throw unknownName("unknown-option", "a topic of the help, or a function", topic, [all, topics]);
+  throw Object.assign(unknownName("unknown-option", "a topic of the help, or a function", topic, [all, topics]), {
+    parameter: "topic",
+  });
 }

@@ -93,6 +93,7 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
     throw new VeladisError(math === undefined ? "missing-option" : "wrong-type", {
       expected: "an instance of mathjs made by create(all)",
       received: shown(math),
+      parameter: "math",
     });
   }
   const typed = math.typed as Typed;

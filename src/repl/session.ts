@@ -23,6 +23,8 @@ function requireSchemes(schemes: readonly Scheme[]): readonly Scheme[] {
     throw new VeladisError("wrong-type", {
       expected: "schemes as a list, each with id, kind, standard and classes",
       received: shown(one ?? schemes),
+      parameter: "schemes",
+      ...(one !== undefined && { index: all.indexOf(one) }),
     });
   }
   return schemes;
@@ -57,5 +59,6 @@ export function checkedSession(session: Session): Session {
   throw new VeladisError(session === undefined ? "missing-option" : "wrong-type", {
     expected: "a session as newSession returns it",
     received: shown(session),
+    parameter: "session",
   });
 }

@@ -1,4 +1,4 @@
-import { knownText, provenances } from "../core/index";
+import { knownText, provenances, withParameters } from "../core/index";
 import {
   builtInSchemes,
   type ConfirmableLimit,
@@ -98,28 +98,30 @@ function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSect
  * ```
  */
 export function confirmationSheet(scheme: SchemeRef): Sheet {
-  const limits = confirmableLimits(scheme);
-  // of a scheme that leaves parts out, what the checked copy of it has
-  const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
-  const { title = standard } = (typeof scheme === "string" ? schemeById(scheme) : scheme) as Partial<Scheme>;
-  return {
-    title: "Check sheet for a table of limits",
-    subject: `${standard}, edition ${edition} (${id})`,
-    cautions: [
-      "A limit that is confirmed wrongly judges every machine that it is used for. Read the standard itself, of this edition; not another sheet, not memory.",
-      "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
-    ],
-    sections: sections(title, limits),
-    blanks: [
-      "Edition of the copy in hand",
-      "Page, where all stands on one",
-      "Name",
-      "Date",
-      "Signature",
-      "Second name, where a limit is raised",
-      "Date",
-      "Signature",
-    ],
-    data: { scheme: id, limits },
-  };
+  return withParameters({ scheme }, () => {
+    const limits = confirmableLimits(scheme);
+    // of a scheme that leaves parts out, what the checked copy of it has
+    const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
+    const { title = standard } = (typeof scheme === "string" ? schemeById(scheme) : scheme) as Partial<Scheme>;
+    return {
+      title: "Check sheet for a table of limits",
+      subject: `${standard}, edition ${edition} (${id})`,
+      cautions: [
+        "A limit that is confirmed wrongly judges every machine that it is used for. Read the standard itself, of this edition; not another sheet, not memory.",
+        "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
+      ],
+      sections: sections(title, limits),
+      blanks: [
+        "Edition of the copy in hand",
+        "Page, where all stands on one",
+        "Name",
+        "Date",
+        "Signature",
+        "Second name, where a limit is raised",
+        "Date",
+        "Signature",
+      ],
+      data: { scheme: id, limits },
+    };
+  });
 }

@@ -8,7 +8,10 @@ type ShapeOf<Data> = { readonly [Name in keyof Data]-?: Shape };
 
 function factsShape(value: unknown, where: string): void {
   if (typeof value !== "object" || value === null) {
-    throw new VeladisError("wrong-type", { expected: `${where}: texts by name`, received: shown(value) });
+    throw new VeladisError("wrong-type", {
+      expected: `${where}: texts by name`,
+      received: shown(value),
+    });
   }
   for (const [name, fact] of Object.entries(value)) requireText(fact, `${where}: a text for ${shown(name)}`);
 }

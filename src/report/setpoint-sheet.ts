@@ -1,4 +1,4 @@
-import { cautions, requireGiven, requireKnownKeys, requireShape } from "../core/index";
+import { cautions, requireGiven, requireKnownKeys, requireShape, withParameters } from "../core/index";
 import { factsSection, settingsSection } from "./device-sections";
 import { baselineSection, proposalSections } from "./proposal-sections";
 import { requestShape } from "./request-shape";
@@ -33,30 +33,32 @@ const BLANKS = [
  * ```
  */
 export function setpointSheet(request: SheetRequest): Sheet {
-  const shapes = requestShape();
-  requireKnownKeys(
-    requireGiven(request, 'a request such as { machine: "Circulation pump 3" }', { parameter: "request" }),
-    shapes,
-    "a part of a sheet",
-  );
-  for (const [name, shape] of Object.entries(shapes)) requireShape(request[name as keyof SheetRequest], shape, name);
-  const { machine, facts, baseline, proposal, settings, plan, remarks = [] } = request;
-  const assumed = sheetAssumptions(request);
-  return {
-    title: "Setpoints and verification",
-    subject: machine,
-    cautions,
-    sections: [
-      ...(facts === undefined ? [] : [factsSection(facts)]),
-      ...(baseline === undefined ? [] : [baselineSection(baseline)]),
-      ...(proposal === undefined ? [] : proposalSections(proposal)),
-      ...(settings === undefined ? [] : [settingsSection(settings)]),
-      ...checkSections(request),
-      ...(plan === undefined ? [] : [planSection(plan)]),
-      ...(assumed.length === 0 ? [] : [{ title: "Assumed", list: assumed }]),
-      ...(remarks.length === 0 ? [] : [{ title: "Remarks", list: remarks }]),
-    ],
-    blanks: BLANKS,
-    data: request,
-  };
+  return withParameters({ request }, () => {
+    const shapes = requestShape();
+    requireKnownKeys(
+      requireGiven(request, 'a request such as { machine: "Circulation pump 3" }', { parameter: "request" }),
+      shapes,
+      "a part of a sheet",
+    );
+    for (const [name, shape] of Object.entries(shapes)) requireShape(request[name as keyof SheetRequest], shape, name);
+    const { machine, facts, baseline, proposal, settings, plan, remarks = [] } = request;
+    const assumed = sheetAssumptions(request);
+    return {
+      title: "Setpoints and verification",
+      subject: machine,
+      cautions,
+      sections: [
+        ...(facts === undefined ? [] : [factsSection(facts)]),
+        ...(baseline === undefined ? [] : [baselineSection(baseline)]),
+        ...(proposal === undefined ? [] : proposalSections(proposal)),
+        ...(settings === undefined ? [] : [settingsSection(settings)]),
+        ...checkSections(request),
+        ...(plan === undefined ? [] : [planSection(plan)]),
+        ...(assumed.length === 0 ? [] : [{ title: "Assumed", list: assumed }]),
+        ...(remarks.length === 0 ? [] : [{ title: "Remarks", list: remarks }]),
+      ],
+      blanks: BLANKS,
+      data: request,
+    };
+  });
 }

@@ -1,4 +1,4 @@
-import { markupText, requireText } from "../core/index";
+import { markupText, requireText, withParameters } from "../core/index";
 import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
 
@@ -49,9 +49,10 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
  * ```
  */
 export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
-  const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
-  requireText(language, 'the language of a page, such as "en-GB"', { parameter: "language" });
-  return `<!doctype html>
+  return withParameters({ sheet, language }, () => {
+    const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
+    requireText(language, 'the language of a page, such as "en-GB"', { parameter: "language" });
+    return `<!doctype html>
 <html lang="${markupText(language)}">
 <head>
 <meta charset="utf-8">
@@ -72,4 +73,5 @@ ${blanks.map((one) => `<tr><td>${markupText(one)}</td><td></td></tr>\n`).join(""
 </body>
 </html>
 `;
+  });
 }

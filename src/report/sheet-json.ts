@@ -1,4 +1,4 @@
-import { requireFinite, shown, VeladisError, visibleLines } from "../core/index";
+import { requireFinite, shown, VeladisError, visibleLines, withParameters } from "../core/index";
 import { requireSheet } from "./require-sheet";
 import type { Sheet } from "./sheet";
 
@@ -24,5 +24,7 @@ function plain(_name: string, part: unknown): unknown {
  * ```
  */
 export function sheetJson(sheet: Sheet): string {
-  return `${visibleLines(JSON.stringify(requireSheet(sheet), plain, 2))}\n`;
+  return withParameters({ sheet }, () => {
+    return `${visibleLines(JSON.stringify(requireSheet(sheet), plain, 2))}\n`;
+  });
 }

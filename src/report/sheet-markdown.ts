@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import { markdownText } from "./markdown-text";
 import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
@@ -31,14 +32,16 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * ```
  */
 export function sheetMarkdown(sheet: Sheet): string {
-  const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
-  const parts = [
-    `# ${markdownText(title)}\n`,
-    `${markdownText(subject)}\n`,
-    cautions.map((one) => `> ${markdownText(one)}\n`).join(">\n"),
-    ...sections.map(sectionText),
-    "## Signed\n",
-    `| | |\n| --- | --- |\n${blanks.map((one) => `| ${markdownText(one)} | ${"\\_".repeat(28)} |\n`).join("")}`,
-  ];
-  return parts.join("\n");
+  return withParameters({ sheet }, () => {
+    const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
+    const parts = [
+      `# ${markdownText(title)}\n`,
+      `${markdownText(subject)}\n`,
+      cautions.map((one) => `> ${markdownText(one)}\n`).join(">\n"),
+      ...sections.map(sectionText),
+      "## Signed\n",
+      `| | |\n| --- | --- |\n${blanks.map((one) => `| ${markdownText(one)} | ${"\\_".repeat(28)} |\n`).join("")}`,
+    ];
+    return parts.join("\n");
+  });
 }

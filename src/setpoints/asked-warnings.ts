@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { orNull, requireShape, type Shape } from "../core/index";
+import { inPlace, orNull, requireGiven, requireShape, type Shape } from "../core/index";
 import type { StoredSetpoint } from "../device/index";
 import type { Frequency } from "../frequency/index";
 import { type Amplitude, format, significant } from "../reading/index";
@@ -35,13 +35,16 @@ function mostAllowed({ alarm, trip }: Proposal): number | undefined {
  * ```
  */
 export function askedWarnings(
-  { stored }: Pick<StoredSetpoint, "stored">,
+  asked: Pick<StoredSetpoint, "stored">,
   proposal: Proposal,
   at?: Frequency,
 ): readonly SetpointWarning[] {
   requireShape(proposal, shape, "proposal");
+  const { stored } = requireGiven(asked, "a setpoint as storedSetpoint returns it", { parameter: "asked" });
   const { as, baseline, hysteresis } = proposal;
-  const setpoint: Amplitude = convertAmplitude(stored, as, at === undefined ? {} : { at });
+  const setpoint: Amplitude = inPlace({ parameter: "asked", option: "stored" }, () =>
+    convertAmplitude(stored, as, at === undefined ? {} : { at }),
+  );
   const name = `the setpoint asked for, ${format(stored)}`;
   const base = baseline === null ? null : convertAmplitude(`${baseline} ${as}`, as);
   const warnings: SetpointWarning[] = [];

@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, type ConvertOptions, convertAmplitude } from "../amplitude/index";
-import { lengthOf, requireGiven, requireNonNegative } from "../core/index";
+import { inPlace, lengthOf, requireGiven, requireNonNegative, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, isUncertain, type LoopState } from "../reading/index";
 import { uncertainAmplitude } from "../uncertainty/index";
 
@@ -51,11 +51,15 @@ export function baselineReadings(readings: Readings, as: string, at: ConvertOpti
           index: i,
         });
       }
-      const amplitude = uncertainAmplitude(
-        requireGiven(reading, `a reading at index ${i}`, { parameter: "readings", index: i }),
-      );
+      const place = { parameter: "readings", index: i };
+      const amplitude = inPlace(place, () => uncertainAmplitude(requireGiven(reading, `a reading at index ${i}`)));
       if (isUncertain(amplitude.history ?? [])) uncertain++;
-      return take(convertAmplitude(amplitude, as, at === undefined ? {} : { at }), i);
+      return take(
+        withParameters({ options: { at }, readings }, () =>
+          convertAmplitude(amplitude, as, at === undefined ? {} : { at }),
+        ),
+        i,
+      );
     },
   );
   return {

@@ -1,12 +1,14 @@
 import type { ConvertedAmplitude, ConvertOptions } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   requireFinite,
   requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requirePositive,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import {
   type Assumption,
@@ -88,6 +90,8 @@ const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Obje
   time: true,
 });
 
+const OPTIONS = { parameter: "options" };
+
 /**
  * Robust statistics of the readings of a machine in steady running and known good state.
  *
@@ -112,88 +116,104 @@ const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Obje
  * ```
  */
 export function baseline(readings: Readings, options: BaselineOptions): Baseline {
-  const {
-    at,
-    enough = 10,
-    percentile = 95,
-  } = requireKnownKeys(
-    requireGiven(options, 'options such as { as: "mm/s rms" }', { parameter: "options" }),
-    keys,
-    "an option of a baseline",
-  );
-  requireGiven(readings, "a list of readings", { parameter: "readings" });
-  const { type: as, unit, detector, reference } = parsedType(options.as);
-  if (reference !== 0) {
-    throw new VeladisError("out-of-range", {
-      expected: 'a linear unit for the baseline, such as "mm/s rms", since levels have no mean',
-      received: shown(options.as),
+  return withParameters({ readings, options }, () => {
+    const {
+      at,
+      enough = 10,
+      percentile = 95,
+    } = requireKnownOptions(options, keys, {
+      what: "an option of a baseline",
+      form: 'options such as { as: "mm/s rms" }',
     });
-  }
-  requirePositive(enough, "how many readings are enough, above zero");
-  if (!(requireFinite(percentile, "a percentile from 0 to 100") >= 0 && percentile <= 100)) {
-    throw new VeladisError("out-of-range", { expected: "a percentile from 0 to 100", received: shown(percentile) });
-  }
-  const { values, assumed, crestFactor, hertz, states: all, uncertain } = baselineReadings(readings, as, at);
-  const steady = steadyOf(values.length, options);
-  const kept = Array.from(values.keys()).filter(steady);
-  if (kept.length < 3) {
-    throw new VeladisError("out-of-range", {
-      expected: "at least 3 steady readings for a baseline",
-      received: `${kept.length} of ${values.length}`,
+    requireGiven(readings, "a list of readings", { parameter: "readings" });
+    const {
+      type: as,
+      unit,
+      detector,
+      reference,
+    } = inPlace({ parameter: "options", option: "as" }, () => parsedType(options.as));
+    if (reference !== 0) {
+      throw new VeladisError("out-of-range", {
+        expected: 'a linear unit for the baseline, such as "mm/s rms", since levels have no mean',
+        received: shown(options.as),
+        option: "as",
+      });
+    }
+    requirePositive(enough, "how many readings are enough, above zero", { option: "enough" });
+    if (
+      !(requireFinite(percentile, "a percentile from 0 to 100", { option: "percentile" }) >= 0 && percentile <= 100)
+    ) {
+      throw new VeladisError("out-of-range", {
+        expected: "a percentile from 0 to 100",
+        received: shown(percentile),
+        option: "percentile",
+      });
+    }
+    const { values, assumed, crestFactor, hertz, states: all, uncertain } = baselineReadings(readings, as, at);
+    const steady = inPlace(OPTIONS, () => steadyOf(values.length, options));
+    const kept = inPlace(OPTIONS, () => Array.from(values.keys()).filter(steady));
+    if (kept.length < 3) {
+      throw new VeladisError("out-of-range", {
+        expected: "at least 3 steady readings for a baseline",
+        received: `${kept.length} of ${values.length}`,
+        parameter: "readings",
+      });
+    }
+    const used = Float64Array.from(kept, (i) => values[i] as number);
+    const states = kept.flatMap((i) => all.get(i) ?? []);
+    const state = worstState(states);
+    const sorted = used.slice().sort();
+    const median = quantile(sorted, 0.5);
+    const spread = robustSpread(used, median);
+    const outliers = kept
+      .map((index) => {
+        const value = values[index] as number;
+        return { index, value, score: spread > 0 ? finiteResult(Math.abs(value - median) / spread) : 0 };
+      })
+      .filter(({ score }) => score > OUTLYING);
+    const flagged = new Set(outliers.map(({ index }) => index));
+    const good = Float64Array.from(
+      kept.filter((i) => !flagged.has(i)),
+      (i) => values[i] as number,
+    );
+    const warnings = [
+      ...(used.length < enough
+        ? [
+            `${used.length} steady readings are few; take at least ${enough} over the usual range of load and temperature`,
+          ]
+        : []),
+      ...(outliers.length > 0
+        ? [`${outliers.length} of ${used.length} readings lie more than 3.5 spreads from the median; look at each`]
+        : []),
+      ...(spread === 0 ? ["the readings show no scatter; a device that rounds coarsely hides it"] : []),
+      ...(uncertain > 0
+        ? [
+            `${uncertain} of ${values.length} readings have an uncertainty of their own, which the statistics do not carry: their scatter is all that is told`,
+          ]
+        : []),
+      ...rangeWarnings(states, kept.length),
+    ];
+    const level = statisticAmplitude(median, `median of ${kept.length} readings`, {
+      ...{ unit, detector, hertz, assumed },
+      ...(crestFactor !== undefined && { crestFactor }),
+      ...(state !== undefined && { state }),
     });
-  }
-  const used = Float64Array.from(kept, (i) => values[i] as number);
-  const states = kept.flatMap((i) => all.get(i) ?? []);
-  const state = worstState(states);
-  const sorted = used.slice().sort();
-  const median = quantile(sorted, 0.5);
-  const spread = robustSpread(used, median);
-  const outliers = kept
-    .map((index) => {
-      const value = values[index] as number;
-      return { index, value, score: spread > 0 ? finiteResult(Math.abs(value - median) / spread) : 0 };
-    })
-    .filter(({ score }) => score > OUTLYING);
-  const flagged = new Set(outliers.map(({ index }) => index));
-  const good = Float64Array.from(
-    kept.filter((i) => !flagged.has(i)),
-    (i) => values[i] as number,
-  );
-  const warnings = [
-    ...(used.length < enough
-      ? [`${used.length} steady readings are few; take at least ${enough} over the usual range of load and temperature`]
-      : []),
-    ...(outliers.length > 0
-      ? [`${outliers.length} of ${used.length} readings lie more than 3.5 spreads from the median; look at each`]
-      : []),
-    ...(spread === 0 ? ["the readings show no scatter; a device that rounds coarsely hides it"] : []),
-    ...(uncertain > 0
-      ? [
-          `${uncertain} of ${values.length} readings have an uncertainty of their own, which the statistics do not carry: their scatter is all that is told`,
-        ]
-      : []),
-    ...rangeWarnings(states, kept.length),
-  ];
-  const level = statisticAmplitude(median, `median of ${kept.length} readings`, {
-    ...{ unit, detector, hertz, assumed },
-    ...(crestFactor !== undefined && { crestFactor }),
-    ...(state !== undefined && { state }),
-  });
-  return Object.freeze({
-    as,
-    level,
-    count: used.length,
-    excluded: values.length - used.length,
-    median,
-    ...meanAndDeviation(used),
-    spread,
-    lowest: sorted[0] as number,
-    highest: sorted[sorted.length - 1] as number,
-    percentile: Object.freeze({ percent: percentile, value: quantile(sorted, percentile / 100) }),
-    outliers: Object.freeze(outliers),
-    withoutOutliers: Object.freeze({ count: good.length, ...meanAndDeviation(good) }),
-    warnings: Object.freeze(warnings),
-    assumed: level.assumed,
-    history: level.history as readonly Step[],
+    return Object.freeze({
+      as,
+      level,
+      count: used.length,
+      excluded: values.length - used.length,
+      median,
+      ...meanAndDeviation(used),
+      spread,
+      lowest: sorted[0] as number,
+      highest: sorted[sorted.length - 1] as number,
+      percentile: Object.freeze({ percent: percentile, value: quantile(sorted, percentile / 100) }),
+      outliers: Object.freeze(outliers),
+      withoutOutliers: Object.freeze({ count: good.length, ...meanAndDeviation(good) }),
+      warnings: Object.freeze(warnings),
+      assumed: level.assumed,
+      history: level.history as readonly Step[],
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { finiteResult, frozen, requireChoice, requirePositive } from "../core/index";
+import { finiteResult, frozen, requireChoice, requirePositive, withParameters } from "../core/index";
 import { significant } from "../reading/index";
 import { type MachineType, machineTypes } from "../severity/index";
 import { COMMON_PRACTICE, type Reason } from "./reason";
@@ -76,34 +76,37 @@ function delaysOf(type: MachineType): DelayRow | undefined {
  * ```
  */
 export function delayAdvice(type: MachineType | undefined, hertz: number | undefined): DelayAdvice {
-  const known = type === undefined ? undefined : requireChoice(type, kinds, "a kind of machine", { parameter: "type" });
-  const row = (known && delaysOf(known)) ?? OTHER;
-  if (hertz !== undefined) requirePositive(hertz, "a running speed above zero, in Hz", { parameter: "hertz" });
-  const name = type ?? "machine";
-  const reasons: Reason[] = [
-    { text: `${row.trip} s for a ${name}: ${row.why}`, source: row.trip >= 3 ? PRACTICE : COMMON_PRACTICE },
-  ];
-  let { trip, alarm, most } = row;
-  if (hertz !== undefined && hertz > 60 && trip > 1) {
-    trip = 1;
-    most = Math.min(most, 3);
-    reasons.push({ text: "1 s above 3600 r/min, where damage spreads within seconds", source: API_670 });
-  } else if (most === 3) {
-    reasons.push({ text: "about 1 s, not more than 3 s", source: API_670 });
-  }
-  const tenTurns = hertz === undefined ? 0 : finiteResult(10 / hertz);
-  if (tenTurns > trip) {
-    trip = Math.ceil(tenTurns);
-    most = Math.max(most, trip);
+  return withParameters({ type, hertz }, () => {
+    const known =
+      type === undefined ? undefined : requireChoice(type, kinds, "a kind of machine", { parameter: "type" });
+    const row = (known && delaysOf(known)) ?? OTHER;
+    if (hertz !== undefined) requirePositive(hertz, "a running speed above zero, in Hz", { parameter: "hertz" });
+    const name = type ?? "machine";
+    const reasons: Reason[] = [
+      { text: `${row.trip} s for a ${name}: ${row.why}`, source: row.trip >= 3 ? PRACTICE : COMMON_PRACTICE },
+    ];
+    let { trip, alarm, most } = row;
+    if (hertz !== undefined && hertz > 60 && trip > 1) {
+      trip = 1;
+      most = Math.min(most, 3);
+      reasons.push({ text: "1 s above 3600 r/min, where damage spreads within seconds", source: API_670 });
+    } else if (most === 3) {
+      reasons.push({ text: "about 1 s, not more than 3 s", source: API_670 });
+    }
+    const tenTurns = hertz === undefined ? 0 : finiteResult(10 / hertz);
+    if (tenTurns > trip) {
+      trip = Math.ceil(tenTurns);
+      most = Math.max(most, trip);
+      reasons.push({
+        text: `${trip} s at ${significant((hertz as number) * 60)} r/min, so that ten turns are measured before the machine is stopped`,
+        source: COMMON_PRACTICE,
+      });
+    }
+    alarm = Math.max(alarm, trip);
     reasons.push({
-      text: `${trip} s at ${significant((hertz as number) * 60)} r/min, so that ten turns are measured before the machine is stopped`,
-      source: COMMON_PRACTICE,
+      text: "an alarm may wait longer than a trip; where a trip must be quick and sure, voting is better than delay",
+      source: PRACTICE,
     });
-  }
-  alarm = Math.max(alarm, trip);
-  reasons.push({
-    text: "an alarm may wait longer than a trip; where a trip must be quick and sure, voting is better than delay",
-    source: PRACTICE,
+    return Object.freeze({ alarm, trip, longest: most, reasons: Object.freeze(reasons) });
   });
-  return Object.freeze({ alarm, trip, longest: most, reasons: Object.freeze(reasons) });
 }

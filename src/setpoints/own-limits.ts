@@ -25,10 +25,10 @@ const keys: Readonly<Record<keyof OwnLimits, true>> = /* @__PURE__ */ Object.fre
 
 /** Limits of the maker or the site, in the type of the setpoints. */
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
-  requireGiven(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
+  requireGiven(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }', {});
   requireKnownKeys(own, keys, "a limit of the site");
   const source: Source = {
-    title: requireText(own.source, "the source of the limits, as text"),
+    title: requireText(own.source, "the source of the limits, as text", { option: "source" }),
     provenance: "memory",
     note: AS_STATED,
   };
@@ -36,7 +36,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
     const words = `${name} of ${own.source}`;
     const stated = notedAmplitude(uncertainAmplitude(requireGiven(own[name], `a limit ${name} with its unit`)), words);
     const amplitude: ConvertedAmplitude = convertedAt(stated, type, hertz);
-    requirePositive(amplitude.value, `a limit ${name} above zero`);
+    requirePositive(amplitude.value, `a limit ${name} above zero`, { option: "value" });
     return { amplitude, text: words, source };
   };
   const [lower, upper] = [limit("B/C"), limit("C/D")];

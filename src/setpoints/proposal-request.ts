@@ -55,7 +55,11 @@ const sensorKeys: Readonly<Record<keyof SensorLimits, true>> = /* @__PURE__ */ O
 
 /** The request itself, without a key that no request has, and what it left out. */
 export function requireRequest(request: ProposalRequest) {
-  const { sensor = {}, device = {}, k = 3 } = requireGiven(request, "a request with baseline, and scheme or limits");
+  const {
+    sensor = {},
+    device = {},
+    k = 3,
+  } = requireGiven(request, "a request with baseline, and scheme or limits", { parameter: "request" });
   requireKnownKeys(request, keys, "a part of a request for setpoints");
   if (request.rule !== undefined) {
     requireChoice(request.rule, ["api shaft"], "a rule for setpoints", { option: "rule" });
@@ -67,9 +71,16 @@ export function requireRequest(request: ProposalRequest) {
   }
   requireDevice(device);
   requireKnownKeys(
-    requireGiven(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),
+    requireGiven(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it', {
+      option: "sensor",
+    }),
     sensorKeys,
     "a limit of a sensor",
   );
-  return { ...request, sensor, device, k: requirePositive(k, "a number of standard deviations above zero") };
+  return {
+    ...request,
+    sensor,
+    device,
+    k: requirePositive(k, "a number of standard deviations above zero", { option: "k" }),
+  };
 }

@@ -6,6 +6,7 @@ import {
   requireNonNegative,
   signaturesOf,
   VeladisError,
+  withParameters,
   worstProvenance,
 } from "../core/index";
 import { type Device, deviceType, setpointInDevice } from "../device/index";
@@ -142,95 +143,97 @@ function limitsOf(
  * ```
  */
 export function proposeSetpoints(request: ProposalRequest): Proposal {
-  const { limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
-  const facts = typeof machine === "string" ? parseMachine(machine) : machine;
-  const hertz = fixedHertz(facts);
-  const { statistics, level, type: baselineType } = baselineOf(given.baseline, own);
-  const as = deviceType(device, baselineType ?? "mm/s rms");
-  const here = (amplitude: Amplitude): ConvertedAmplitude => convertedAt(amplitude, as, hertz);
-  const base = level === null ? null : here(level);
-  const limits = limitsOf(request, as, hertz);
-  const statisticalOf = (readings: Parameters<typeof statisticalAlarm>[0]) =>
-    here(statisticalAlarm(readings, level as Amplitude, k));
-  const statistical =
-    statistics === null || statistics.standardDeviation === 0
-      ? null
-      : {
-          all: statisticalOf(statistics),
-          withoutOutliers: statisticalOf(statistics.withoutOutliers),
-          reasons: [setpointRules.statistical],
-        };
-  const alarmWanted: Target | null =
-    limits !== null
-      ? alarmTarget(base, limits)
-      : statistical === null
+  return withParameters({ request }, () => {
+    const { limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
+    const facts = typeof machine === "string" ? parseMachine(machine) : machine;
+    const hertz = fixedHertz(facts);
+    const { statistics, level, type: baselineType } = baselineOf(given.baseline, own);
+    const as = deviceType(device, baselineType ?? "mm/s rms");
+    const here = (amplitude: Amplitude): ConvertedAmplitude => convertedAt(amplitude, as, hertz);
+    const base = level === null ? null : here(level);
+    const limits = limitsOf(request, as, hertz);
+    const statisticalOf = (readings: Parameters<typeof statisticalAlarm>[0]) =>
+      here(statisticalAlarm(readings, level as Amplitude, k));
+    const statistical =
+      statistics === null || statistics.standardDeviation === 0
         ? null
         : {
-            amplitude: statistical.all,
-            range: [Math.min(base?.value ?? 0, statistical.all.value), statistical.all.value],
-            reasons: statistical.reasons,
+            all: statisticalOf(statistics),
+            withoutOutliers: statisticalOf(statistics.withoutOutliers),
+            reasons: [setpointRules.statistical],
           };
-  const inDevice = (value: number): number => here(statisticAmplitude(value, "scatter", level as Amplitude)).value;
-  const spread = statistics === null ? undefined : inDevice(statistics.spread);
-  const hysteresis = hysteresisFor(spread, alarmWanted?.amplitude.value);
-  const warnings: SetpointWarning[] = [];
-  const placing = {
-    device,
-    hertz,
-    base,
-    hysteresis: hysteresis.percent,
-    warn: (one: SetpointWarning) => warnings.push(one),
-  };
-  const alarm = alarmWanted && placed(alarmWanted, "alarm", placing);
-  const tripWanted = limits === null ? null : tripTarget(limits, [base, alarm?.stored ?? alarmWanted?.amplitude]);
-  const trip = tripWanted && placed(tripWanted, "trip", placing);
-  const delay = delayAdvice(facts?.type, hertz);
-  const numbers = numberWarnings({
-    scatter:
-      statistics === null || base === null || spread === undefined
-        ? null
-        : Math.max(base.value + 3 * spread, inDevice(statistics.percentile.value)),
-    alarm: alarm?.stored ?? null,
-    trip: trip?.stored ?? null,
-    ...{ hertz, sensor, device, type: as },
-  });
-  const used = [
-    ...(limits?.compared ?? []),
-    ...rulesAmong([alarm ?? alarmWanted, trip ?? tripWanted, statistical].flatMap((one) => one?.reasons ?? [])),
-    ...delay.reasons.map(({ source }) => ({ text: "delays", source })),
-    ...hysteresis.reasons.map(({ source }) => ({ text: "hysteresis", source })),
-  ];
-  const sources = used.map(({ source }) => source);
-  const provenance = worstProvenance(sources.map((one) => one.provenance));
-  warnings.unshift(...firstWarnings(alarm, trip, base), ...uncertainWarnings({ alarm, trip }, base));
-  warnings.push(
-    ...caseWarnings({ limits, used, base, statistics, as }),
-    ...numbers.warnings,
-    ...delayWarning(onDelay, delay, facts?.type),
-  );
-  for (const text of differencesOf(sources)) warnings.unshift({ code: "differing copy", text });
-  const parts = [base, limits, statistical?.all, alarm, trip, numbers];
-  return Object.freeze({
-    as,
-    baseline: base?.value ?? null,
-    alarm,
-    trip,
-    statistical: statistical && {
-      k,
-      value: statistical.all.value,
-      withoutOutliers: statistical.withoutOutliers.value,
-      reasons: statistical.reasons,
-    },
-    delay,
-    hysteresis,
-    warnings: Object.freeze(warnings),
-    schemes: Object.freeze(limits?.schemes ?? []),
-    assumedFacts: Object.freeze(limits?.assumedFacts ?? []),
-    setAside: Object.freeze(limits?.setAside ?? []),
-    assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one?.assumed), []),
-    provenance,
-    verified: isVerified(provenance),
-    confirmed: Object.freeze(signaturesOf(sources)),
-    cautions,
+    const alarmWanted: Target | null =
+      limits !== null
+        ? alarmTarget(base, limits)
+        : statistical === null
+          ? null
+          : {
+              amplitude: statistical.all,
+              range: [Math.min(base?.value ?? 0, statistical.all.value), statistical.all.value],
+              reasons: statistical.reasons,
+            };
+    const inDevice = (value: number): number => here(statisticAmplitude(value, "scatter", level as Amplitude)).value;
+    const spread = statistics === null ? undefined : inDevice(statistics.spread);
+    const hysteresis = hysteresisFor(spread, alarmWanted?.amplitude.value);
+    const warnings: SetpointWarning[] = [];
+    const placing = {
+      device,
+      hertz,
+      base,
+      hysteresis: hysteresis.percent,
+      warn: (one: SetpointWarning) => warnings.push(one),
+    };
+    const alarm = alarmWanted && placed(alarmWanted, "alarm", placing);
+    const tripWanted = limits === null ? null : tripTarget(limits, [base, alarm?.stored ?? alarmWanted?.amplitude]);
+    const trip = tripWanted && placed(tripWanted, "trip", placing);
+    const delay = delayAdvice(facts?.type, hertz);
+    const numbers = numberWarnings({
+      scatter:
+        statistics === null || base === null || spread === undefined
+          ? null
+          : Math.max(base.value + 3 * spread, inDevice(statistics.percentile.value)),
+      alarm: alarm?.stored ?? null,
+      trip: trip?.stored ?? null,
+      ...{ hertz, sensor, device, type: as },
+    });
+    const used = [
+      ...(limits?.compared ?? []),
+      ...rulesAmong([alarm ?? alarmWanted, trip ?? tripWanted, statistical].flatMap((one) => one?.reasons ?? [])),
+      ...delay.reasons.map(({ source }) => ({ text: "delays", source })),
+      ...hysteresis.reasons.map(({ source }) => ({ text: "hysteresis", source })),
+    ];
+    const sources = used.map(({ source }) => source);
+    const provenance = worstProvenance(sources.map((one) => one.provenance));
+    warnings.unshift(...firstWarnings(alarm, trip, base), ...uncertainWarnings({ alarm, trip }, base));
+    warnings.push(
+      ...caseWarnings({ limits, used, base, statistics, as }),
+      ...numbers.warnings,
+      ...delayWarning(onDelay, delay, facts?.type),
+    );
+    for (const text of differencesOf(sources)) warnings.unshift({ code: "differing copy", text });
+    const parts = [base, limits, statistical?.all, alarm, trip, numbers];
+    return Object.freeze({
+      as,
+      baseline: base?.value ?? null,
+      alarm,
+      trip,
+      statistical: statistical && {
+        k,
+        value: statistical.all.value,
+        withoutOutliers: statistical.withoutOutliers.value,
+        reasons: statistical.reasons,
+      },
+      delay,
+      hysteresis,
+      warnings: Object.freeze(warnings),
+      schemes: Object.freeze(limits?.schemes ?? []),
+      assumedFacts: Object.freeze(limits?.assumedFacts ?? []),
+      setAside: Object.freeze(limits?.setAside ?? []),
+      assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one?.assumed), []),
+      provenance,
+      verified: isVerified(provenance),
+      confirmed: Object.freeze(signaturesOf(sources)),
+      cautions,
+    });
   });
 }

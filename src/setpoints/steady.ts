@@ -1,4 +1,5 @@
 import {
+  inPlace,
   requireFinite,
   requireGiven,
   requireKnownKeys,
@@ -43,6 +44,7 @@ function requireLength(given: ArrayLike<unknown>, length: number, what: string):
   throw new VeladisError("length-mismatch", {
     expected: `${length} ${what}, one a reading`,
     received: shown(given?.length),
+    option: what === "marks" ? "mask" : "readings",
   });
 }
 
@@ -55,14 +57,20 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
   }
   if (speed !== undefined) {
     requireKnownKeys(
-      requireGiven(speed, 'speeds such as { readings, atLeast: "1400 r/min" }'),
+      requireGiven(speed, 'speeds such as { readings, atLeast: "1400 r/min" }', { option: "speed" }),
       speedKeys,
       "a part of the speeds",
     );
     requireLength(speed.readings, length, "speeds");
-    const per = frequency(`1 ${requireText(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
-    const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
-    const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
+    const per = inPlace({ option: "unit" }, () =>
+      frequency(`1 ${requireText(speed.unit ?? "r/min", "a unit of speed")}`),
+    ).hertz;
+    const least =
+      speed.atLeast === undefined ? 0 : inPlace({ option: "atLeast" }, () => frequency(speed.atLeast as string)).hertz;
+    const most =
+      speed.atMost === undefined
+        ? Number.POSITIVE_INFINITY
+        : inPlace({ option: "atMost" }, () => frequency(speed.atMost as string)).hertz;
     tests.push((i) => {
       const hertz =
         requireNonNegative(speed.readings[i] as number, `a shaft speed of zero or more at index ${i}`, {
@@ -73,12 +81,22 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
     });
   }
   if (time !== undefined) {
-    requireKnownKeys(requireGiven(time, "times such as { readings, start: 0 }"), timeKeys, "a part of the times");
+    requireKnownKeys(
+      requireGiven(time, "times such as { readings, start: 0 }", { option: "time" }),
+      timeKeys,
+      "a part of the times",
+    );
     requireLength(time.readings, length, "times");
-    const from = time.start === undefined ? Number.NEGATIVE_INFINITY : requireFinite(time.start, "a first time, in s");
-    const to = time.end === undefined ? Number.POSITIVE_INFINITY : requireFinite(time.end, "a last time, in s");
+    const from =
+      time.start === undefined
+        ? Number.NEGATIVE_INFINITY
+        : requireFinite(time.start, "a first time, in s", { option: "start" });
+    const to =
+      time.end === undefined
+        ? Number.POSITIVE_INFINITY
+        : requireFinite(time.end, "a last time, in s", { option: "end" });
     tests.push((i) => {
-      const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`, { index: i });
+      const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`, { option: "time", index: i });
       return at >= from && at <= to;
     });
   }

@@ -10,7 +10,7 @@ import { withNominalPower } from "./nominal-power";
 import { type Assume, type PlacedMachine, placedFacts } from "./placed-machine";
 import { requireKind } from "./require-kind";
 import type { Scheme } from "./scheme";
-import { type SchemeRef, schemeOf } from "./scheme-of";
+import { type SchemeRef, schemeOf, schemesOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
 import { requireUnderstood, wordsSetAside } from "./set-aside";
 import { usualCaseAmong, usualTexts } from "./usual-case";
@@ -123,6 +123,8 @@ function rememberedOf(schemes: readonly SchemeRef[]): ReturnType<typeof remember
   return made;
 }
 
+const SCHEMES = { parameter: "options", option: "schemes" };
+
 /**
  * A machine in every scheme that its known facts admit for readings at a place; none where no scheme is for it.
  *
@@ -134,8 +136,11 @@ export function admittedMachines(
   assume: Assume,
   schemes?: readonly SchemeRef[],
 ): AdmittedMachines {
-  const found = schemes === undefined ? ofBuiltIn : rememberedOf(requireList(schemes, "schemes as a list"));
-  if (found === undefined) return machinesAt((schemes as readonly SchemeRef[]).map(schemeOf), ref, place, assume);
+  const found = schemes === undefined ? ofBuiltIn : rememberedOf(requireList(schemes, "schemes as a list", SCHEMES));
+  if (found === undefined) {
+    const own = schemesOf(schemes as readonly SchemeRef[], SCHEMES);
+    return machinesAt(own, ref, place, assume);
+  }
   if (typeof ref === "string") return found(`${place}\n${assume}\nwords\n${ref}`);
   machineFacts(ref);
   return found(`${place}\n${assume}\ndata\n${JSON.stringify(ref)}`);

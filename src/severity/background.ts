@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { frozen, type Provenance, type Source, worstProvenance } from "../core/index";
+import { frozen, inPlace, type Provenance, type Source, withParameters, worstProvenance } from "../core/index";
 import { type Amplitude, amplitudeOf, significant } from "../reading/index";
 import { outerFactors } from "./outer-factors";
 
@@ -51,28 +51,32 @@ export interface BackgroundCheck {
  * ```
  */
 export function checkBackground(running: string | Amplitude, atRest: string | Amplitude): BackgroundCheck {
-  const [reading, rest] = [amplitudeOf(running), amplitudeOf(atRest)];
-  const type = `${reading.unit} ${reading.detector}` as Parameters<typeof convertAmplitude>[1];
-  // the same part of the vibration, so the frequency of the one serves the other
-  const at = rest.hertz === undefined ? reading.hertz : undefined;
-  const below = convertAmplitude(rest, type, at === undefined ? {} : { at: { hertz: at } });
-  const ratio = reading.value / below.value;
-  const known = below.history ?? [];
-  // the rest may have been converted by the frequency of the reading
-  const [low] = outerFactors(reading.history ?? []);
-  const [, high] = outerFactors(known, [...known, ...(at === undefined ? [] : (reading.history ?? []))]);
-  const least = ratio * (low / high);
-  // at exactly three times float noise must not decide: it is not more than three times
-  const valid = below.value === 0 ? reading.value * low > 0 : least > LEAST * (1 + 2 ** -23);
-  const times = Number.isFinite(ratio) ? significant(ratio) : "many";
-  const ends =
-    low === 1 && high === 1
-      ? ""
-      : `, ${least > 0 ? `at least ${Number.isFinite(least) ? significant(least) : "many"}` : "not known how many"} times with the reading at the lower and that at rest at the upper end of its uncertainty`;
-  const text = valid
-    ? `background: the reading is ${times} times that at rest${ends}, more than ${LEAST}: the broadband reading may be judged`
-    : `BACKGROUND TOO HIGH: the reading is ${times} times that at rest${ends}, not more than ${LEAST}: what is read may come from elsewhere, so that this verdict is not reliable; measure in a narrow band`;
-  return Object.freeze({ ratio, valid, text, source: backgroundRule.source });
+  return withParameters({ running, atRest }, () => {
+    const [reading, rest] = Object.entries({ running, atRest }).map(([parameter, one]) =>
+      inPlace({ parameter }, () => amplitudeOf(one)),
+    ) as [Amplitude, Amplitude];
+    const type = `${reading.unit} ${reading.detector}` as Parameters<typeof convertAmplitude>[1];
+    // the same part of the vibration, so the frequency of the one serves the other
+    const at = rest.hertz === undefined ? reading.hertz : undefined;
+    const below = convertAmplitude(rest, type, at === undefined ? {} : { at: { hertz: at } });
+    const ratio = reading.value / below.value;
+    const known = below.history ?? [];
+    // the rest may have been converted by the frequency of the reading
+    const [low] = outerFactors(reading.history ?? []);
+    const [, high] = outerFactors(known, [...known, ...(at === undefined ? [] : (reading.history ?? []))]);
+    const least = ratio * (low / high);
+    // at exactly three times float noise must not decide: it is not more than three times
+    const valid = below.value === 0 ? reading.value * low > 0 : least > LEAST * (1 + 2 ** -23);
+    const times = Number.isFinite(ratio) ? significant(ratio) : "many";
+    const ends =
+      low === 1 && high === 1
+        ? ""
+        : `, ${least > 0 ? `at least ${Number.isFinite(least) ? significant(least) : "many"}` : "not known how many"} times with the reading at the lower and that at rest at the upper end of its uncertainty`;
+    const text = valid
+      ? `background: the reading is ${times} times that at rest${ends}, more than ${LEAST}: the broadband reading may be judged`
+      : `BACKGROUND TOO HIGH: the reading is ${times} times that at rest${ends}, not more than ${LEAST}: what is read may come from elsewhere, so that this verdict is not reliable; measure in a narrow band`;
+    return Object.freeze({ ratio, valid, text, source: backgroundRule.source });
+  });
 }
 
 /** What a reading at rest bears on in an answer. */

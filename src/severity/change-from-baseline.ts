@@ -2,12 +2,14 @@ import { convertAmplitude } from "../amplitude/index";
 import {
   differencesOf,
   frozen,
+  inPlace,
   type Provenance,
   provenances,
   raised,
   type Source,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import type { Detector } from "../detectors/index";
 import {
@@ -139,63 +141,70 @@ export function changeFromBaseline(
   before: string | Amplitude,
   options: ChangeOptions,
 ): Change {
-  const scheme = schemeOf(requireOptions(options, keys).scheme);
-  if (scheme.kind !== "zones") {
-    throw new VeladisError("wrong-type", {
-      expected: "a scheme of kind zones, since the criterion is a quarter of zone B's upper limit",
-      received: `${shown(scheme.id)}, of kind ${scheme.kind}`,
-    });
-  }
-  const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
-  const [reading, baseline] = [exactAmplitude(now), exactAmplitude(before)];
-  requireInRange([reading, baseline]);
-  if (reading.level !== undefined) {
-    throw new VeladisError("out-of-range", {
-      expected: "a reading in a linear unit, since a difference of levels is a ratio",
-      received: "a level in dB",
-    });
-  }
-  requirePlace(machine, [reading, baseline]);
-  const { criteria } = judgementPlan(machine, [reading], undefined);
-  const plan = criteria.find(({ type }) => type.quantity === reading.quantity) ?? (criteria[0] as CriterionPlan);
-  const limit = judgedBy(plan, [reading], undefined).limits["B/C"] as Limit<"zones"> | undefined;
-  if (limit === undefined) {
-    throw new VeladisError("wrong-type", {
-      expected: "a scheme with a limit B/C, since the criterion is a quarter of zone B's upper limit",
-      received: shown(scheme.id),
-    });
-  }
-  const as = writtenIn(reading);
-  const was = convertAmplitude(baseline, as);
-  const change = reading.value - was.value;
-  const allowed = CHANGE_SHARE * limit.value;
-  const changed = madeOf([reading, was], { does: "difference", value: change, type: as });
-  const printed = convertAmplitude(limitReading(limit, reading), as);
-  const share = { does: "scale", value: allowed, type: as, by: CHANGE_SHARE, note: CRITERION_TEXT } as const;
-  const permitted = madeOf([printed], share);
-  return Object.freeze({
-    significant: Math.abs(change) > raised(allowed),
-    direction: change > 0 ? "rise" : change < 0 ? "fall" : "none",
-    change,
-    allowed,
-    ratio: Math.abs(change) / allowed,
-    unit: reading.unit,
-    detector: reading.detector,
-    limit,
-    source: CRITERION,
-    provenance: CRITERION.provenance,
-    verified: false,
-    assumed: union(changed.assumed, printed.assumed),
-    assumedFacts: machine.assumedFacts,
-    history: ratioHistory(changed.history as readonly Step[], permitted.history as readonly Step[]),
-    cautions: [
-      ...differencesOf([limit.source]),
-      ...readingCautions([reading, baseline]),
-      "the criterion is from memory: check it against the standard",
-      ...(limit.verified
-        ? []
-        : [`the limit B/C is ${provenances[limit.provenance].text}: check it against the standard`]),
-      "find the cause of a significant change; a fall can be a failure too",
-    ],
-  } satisfies Change);
+  return withParameters({ now, before, options }, () => {
+    const scheme = schemeOf(requireOptions(options, keys).scheme);
+    if (scheme.kind !== "zones") {
+      throw new VeladisError("wrong-type", {
+        expected: "a scheme of kind zones, since the criterion is a quarter of zone B's upper limit",
+        received: `${shown(scheme.id)}, of kind ${scheme.kind}`,
+      });
+    }
+    const machine = inPlace({ parameter: "options" }, () =>
+      placedMachine(scheme, options.machine ?? {}, options.assume),
+    );
+    const [reading, baseline] = Object.entries({ now, before }).map(([parameter, one]) =>
+      inPlace({ parameter }, () => exactAmplitude(one)),
+    ) as [Amplitude, Amplitude];
+    requireInRange([reading, baseline]);
+    if (reading.level !== undefined) {
+      throw new VeladisError("out-of-range", {
+        expected: "a reading in a linear unit, since a difference of levels is a ratio",
+        received: "a level in dB",
+      });
+    }
+    requirePlace(machine, [reading, baseline]);
+    const { criteria } = judgementPlan(machine, [reading], undefined);
+    const plan = criteria.find(({ type }) => type.quantity === reading.quantity) ?? (criteria[0] as CriterionPlan);
+    const limit = judgedBy(plan, [reading], undefined).limits["B/C"] as Limit<"zones"> | undefined;
+    if (limit === undefined) {
+      throw new VeladisError("wrong-type", {
+        expected: "a scheme with a limit B/C, since the criterion is a quarter of zone B's upper limit",
+        received: shown(scheme.id),
+        option: "id",
+      });
+    }
+    const as = writtenIn(reading);
+    const was = convertAmplitude(baseline, as);
+    const change = reading.value - was.value;
+    const allowed = CHANGE_SHARE * limit.value;
+    const changed = madeOf([reading, was], { does: "difference", value: change, type: as });
+    const printed = convertAmplitude(limitReading(limit, reading), as);
+    const share = { does: "scale", value: allowed, type: as, by: CHANGE_SHARE, note: CRITERION_TEXT } as const;
+    const permitted = madeOf([printed], share);
+    return Object.freeze({
+      significant: Math.abs(change) > raised(allowed),
+      direction: change > 0 ? "rise" : change < 0 ? "fall" : "none",
+      change,
+      allowed,
+      ratio: Math.abs(change) / allowed,
+      unit: reading.unit,
+      detector: reading.detector,
+      limit,
+      source: CRITERION,
+      provenance: CRITERION.provenance,
+      verified: false,
+      assumed: union(changed.assumed, printed.assumed),
+      assumedFacts: machine.assumedFacts,
+      history: ratioHistory(changed.history as readonly Step[], permitted.history as readonly Step[]),
+      cautions: [
+        ...differencesOf([limit.source]),
+        ...readingCautions([reading, baseline]),
+        "the criterion is from memory: check it against the standard",
+        ...(limit.verified
+          ? []
+          : [`the limit B/C is ${provenances[limit.provenance].text}: check it against the standard`]),
+        "find the cause of a significant change; a fall can be a failure too",
+      ],
+    } satisfies Change);
+  });
 }

@@ -1,4 +1,4 @@
-import { dataText, requireFinite, shown, unknownOption, VeladisError } from "../core/index";
+import { dataText, inPlace, requireFinite, shown, unknownOption, VeladisError } from "../core/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import type { Interval } from "./interval";
 import { closedLabels } from "./machine";
@@ -9,9 +9,9 @@ function requireInterval(given: unknown, where: string): void {
   requireKeys(interval, ["from", "above", "to", "below", "oneOf"], `the range in ${where}`);
   for (const [bound, value] of Object.entries(interval)) {
     if (bound === "oneOf")
-      for (const one of requireList(value, `${where}: a list of numbers`))
-        requireFinite(one as number, `${where}: a list of numbers`);
-    else requireFinite(value, `${where}: a finite number for ${bound}`);
+      for (const one of requireList(value, `${where}: a list of numbers`, { option: bound }))
+        requireFinite(one as number, `${where}: a list of numbers`, { option: bound });
+    else requireFinite(value, `${where}: a finite number for ${bound}`, { option: bound });
   }
   const { from, above, to, below } = interval;
   const low = from ?? above ?? Number.NEGATIVE_INFINITY;
@@ -33,20 +33,25 @@ export function requireCondition(given: unknown, where: string): void {
   const condition = requireObject(given, `${where}: facts such as { support: "rigid" }`);
   requireKeys(condition, Object.keys(facts), `the facts in ${where}`);
   for (const [fact, wanted] of Object.entries(condition)) {
-    const what = `${fact} in ${where}`;
-    if (isNumberFact(fact as Fact)) requireInterval(wanted, what);
-    else {
-      const list = typeof wanted === "string" ? [wanted] : requireList(wanted, `${what}: a label, or a list of labels`);
-      for (const label of list) {
-        const allowed = closedLabels[fact as TextFact];
-        const known = allowed === undefined || allowed.includes(label as string);
-        if (typeof label === "string" && label.trim() !== "" && known) continue;
-        if (typeof label === "string" && allowed !== undefined) throw unknownOption(label, allowed, `${what}: a label`);
-        throw new VeladisError("wrong-type", {
-          expected: `${what}: a label, or a list of labels`,
-          received: shown(label),
-        });
-      }
-    }
+    inPlace({ option: fact }, () => requireWanted(fact as Fact, wanted, `${fact} in ${where}`));
+  }
+}
+
+/** Refuses what is no condition on a fact. */
+function requireWanted(fact: Fact, wanted: unknown, what: string): void {
+  if (isNumberFact(fact)) {
+    requireInterval(wanted, what);
+    return;
+  }
+  const allowed = closedLabels[fact as TextFact];
+  const list = typeof wanted === "string" ? [wanted] : requireList(wanted, `${what}: a label, or a list of labels`);
+  for (const label of list) {
+    const known = allowed === undefined || allowed.includes(label as string);
+    if (typeof label === "string" && label.trim() !== "" && known) continue;
+    if (typeof label === "string" && allowed !== undefined) throw unknownOption(label, allowed, `${what}: a label`);
+    throw new VeladisError("wrong-type", {
+      expected: `${what}: a label, or a list of labels`,
+      received: shown(label),
+    });
   }
 }

@@ -1,5 +1,6 @@
 import {
   dataText,
+  inPlace,
   provenances,
   requireChoice,
   requireNonNegative,
@@ -35,13 +36,16 @@ function requireSource(given: unknown, where: string): void {
   const source = requireObject(given, `${where}: a source with title and provenance`);
   requireKeys(source, sourceKeys, `the source in ${where}`);
   for (const [name, value] of Object.entries(source))
-    requireText(value as string, `${where}: the ${name} of the source, as text`);
-  requireText(source.title as string, `${where}: the title of the source, as text`);
-  requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`);
+    requireText(value as string, `${where}: the ${name} of the source, as text`, { option: name });
+  requireText(source.title as string, `${where}: the title of the source, as text`, { option: "title" });
+  requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`, {
+    option: "provenance",
+  });
   if (source.provenance === "printed" && source.page === undefined) {
     throw new VeladisError("missing-fact", {
       expected: `${where}: the page of the publication on which it was read, as in page "p. 3"; without one it is known in another way, such as memory`,
       received: "nothing",
+      option: "page",
     });
   }
   if (source.provenance !== "confirmed") {
@@ -50,12 +54,14 @@ function requireSource(given: unknown, where: string): void {
     throw new VeladisError("unknown-option", {
       expected: `${where}: ${signed} only in a source that is confirmed`,
       received: shown(source.provenance),
+      option: "provenance",
     });
   }
   if (source.disputed !== undefined) {
     throw new VeladisError("unknown-option", {
       expected: `${where}: disputed only in a source that is not confirmed`,
       received: "confirmed",
+      option: "disputed",
     });
   }
   for (const name of ["by", "page"] as const) {
@@ -63,6 +69,7 @@ function requireSource(given: unknown, where: string): void {
     throw new VeladisError("missing-fact", {
       expected: `${where}: ${name === "by" ? "by, the name of who confirmed it" : "the page on which it was confirmed"}`,
       received: "nothing",
+      option: name,
     });
   }
   const by = requireName(source.by, `${where}: by, the name of who confirmed it`);
@@ -77,7 +84,7 @@ export function requireCriterionBand(given: unknown, where: string): void {
     const [low, high] = given;
     if (requirePositive(low, what) < requirePositive(high, what)) return;
   }
-  throw new VeladisError("out-of-range", { expected: what, received: dataText(given) });
+  throw new VeladisError("out-of-range", { expected: what, received: dataText(given), option: "band" });
 }
 
 /** A limit as numbers to compare: what it grows with, and where it stops. */
@@ -90,8 +97,10 @@ function comparable(limit: unknown, where: string): [number, number] {
   ) as unknown as SpeedLaw;
   requireKeys(law, ["rootOf", "atMost"], `the law of speed in ${where}`);
   const most =
-    law.atMost === undefined ? Number.POSITIVE_INFINITY : requirePositive(law.atMost, `${where}: atMost above zero`);
-  return [requirePositive(law.rootOf, `${where}: rootOf above zero`), most];
+    law.atMost === undefined
+      ? Number.POSITIVE_INFINITY
+      : requirePositive(law.atMost, `${where}: atMost above zero`, { option: "atMost" });
+  return [requirePositive(law.rootOf, `${where}: rootOf above zero`, { option: "rootOf" }), most];
 }
 
 function requireAscending(limits: Record<string, unknown>, names: readonly string[], where: string): void {
@@ -100,16 +109,18 @@ function requireAscending(limits: Record<string, unknown>, names: readonly strin
     throw new VeladisError("missing-fact", {
       expected: `${where}: one limit or more`,
       received: "nothing",
+      option: "limits",
       allowed: names,
     });
   present.reduce<[number, number] | undefined>((before, name) => {
     const limit = limits[name];
-    const size = comparable(limit, `${name} in ${where}`);
+    const size = inPlace({ option: name }, () => comparable(limit, `${name} in ${where}`));
     const mixed = typeof limit !== typeof limits[present[0] as string];
     if (before === undefined || (!mixed && size[0] > before[0] && size[1] >= before[1])) return size;
     throw new VeladisError("out-of-range", {
       expected: `${where}: ascending limits, all numbers or all laws of speed`,
       received: `${dataText(limit)} for ${name}, not above the limit before it`,
+      option: name,
     });
   }, undefined);
 }
@@ -123,41 +134,49 @@ function requireAscending(limits: Record<string, unknown>, names: readonly strin
 export function requireCriterionParts(given: unknown, names: readonly string[], where: string): void {
   const criterion = requireObject(given, `${where}: a criterion with as, limits and source`);
   requireKeys(criterion, criterionKeys, where);
-  const as = requireText(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
-  const { type, reference } = criterionType(criterion as unknown as Criterion);
+  const as = requireText(criterion.as as string, `${where}: a reading type such as "mm/s rms"`, { option: "as" });
+  const { type, reference } = inPlace({ option: "as" }, () => criterionType(criterion as unknown as Criterion));
   if (type !== as || reference !== 0) {
     throw new VeladisError("syntax", {
       expected: `${where}: a linear reading type in its plain spelling`,
       received: shown(as),
+      option: "as",
       ...(reference === 0 && { didYouMean: [type] }),
     });
   }
-  const limits = requireObject(criterion.limits, `${where}: limits by name`);
+  const limits = requireObject(criterion.limits, `${where}: limits by name`, { option: "limits" });
   requireKeys(limits, names, `the limits of ${where}`);
   requireAscending(limits, names, where);
   if (criterion.source === undefined) {
-    throw new VeladisError("missing-fact", { expected: `${where}: the source of the limits`, received: "nothing" });
+    throw new VeladisError("missing-fact", {
+      expected: `${where}: the source of the limits`,
+      received: "nothing",
+      option: "source",
+    });
   }
-  requireSource(criterion.source, where);
-  const sources = requireObject(criterion.limitSources ?? {}, `${where}: sources by name of the limit`);
+  inPlace({ option: "source" }, () => requireSource(criterion.source, where));
+  const sources = requireObject(criterion.limitSources ?? {}, `${where}: sources by name of the limit`, {
+    option: "limitSources",
+  });
   requireKeys(sources, names, `the sources of limits of ${where}`);
-  for (const [name, source] of Object.entries(sources)) requireSource(source, `${name} in ${where}`);
+  for (const [name, source] of Object.entries(sources))
+    inPlace({ option: name }, () => requireSource(source, `${name} in ${where}`));
   if (criterion.ceilings !== undefined) {
-    const ceilings = requireObject(criterion.ceilings, `${where}: ceilings for alarm and trip`);
+    const ceilings = requireObject(criterion.ceilings, `${where}: ceilings for alarm and trip`, { option: "ceilings" });
     requireKeys(ceilings, ["alarm", "trip", "source"], `the ceilings of ${where}`);
-    requirePositive(ceilings.alarm as number, `${where}: a ceiling above zero`);
-    requirePositive(ceilings.trip as number, `${where}: a ceiling above zero`);
-    requireSource(ceilings.source, where);
+    requirePositive(ceilings.alarm as number, `${where}: a ceiling above zero`, { option: "alarm" });
+    requirePositive(ceilings.trip as number, `${where}: a ceiling above zero`, { option: "trip" });
+    inPlace({ option: "source" }, () => requireSource(ceilings.source, where));
   }
   if (criterion.band !== undefined) requireCriterionBand(criterion.band, where);
   if (criterion.height !== undefined) {
-    const height = requireObject(criterion.height, `${where}: height with above and perMetre`);
+    const height = requireObject(criterion.height, `${where}: height with above and perMetre`, { option: "height" });
     requireKeys(height, ["above", "perMetre"], `the height of ${where}`);
-    requireNonNegative(height.above as number, `${where}: a height of zero or more, in m`);
-    requirePositive(height.perMetre as number, `${where}: what a metre adds, above zero`);
+    requireNonNegative(height.above as number, `${where}: a height of zero or more, in m`, { option: "above" });
+    requirePositive(height.perMetre as number, `${where}: what a metre adds, above zero`, { option: "perMetre" });
   }
   if (criterion.when !== undefined) {
-    requireCondition(criterion.when, where);
+    inPlace({ option: "when" }, () => requireCondition(criterion.when, where));
     requireKeys(criterion.when as object, ["speed"], `when a criterion applies, in ${where}`);
   }
 }

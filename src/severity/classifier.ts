@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import type { ReadingTypeText } from "../reading/index";
 import { type Classifier, type ClassifierOptions, compiledClassifier } from "./compiled-classifier";
 import type { MachineRef } from "./machine-facts";
@@ -43,10 +44,12 @@ export function classifier<const S extends SchemeRef>(
   from: ReadingTypeText,
   options: ClassifierOptions = {},
 ): Classifier<KindOf<S>> {
-  const table: Scheme = schemeOf(scheme);
-  requireCriterion(table);
-  const { judge } = compiledClassifier(from, requireOptions(options, keys), (assume) => [
-    placedMachine(table, machine, assume),
-  ]);
-  return Object.freeze(Object.assign(judge, { scheme: table.id })) as Classifier<KindOf<S>>;
+  return withParameters({ options, scheme, from, machine }, () => {
+    const table: Scheme = schemeOf(scheme);
+    requireCriterion(table);
+    const { judge } = compiledClassifier(from, requireOptions(options, keys), (assume) => [
+      placedMachine(table, machine, assume),
+    ]);
+    return Object.freeze(Object.assign(judge, { scheme: table.id })) as Classifier<KindOf<S>>;
+  });
 }

@@ -1,3 +1,4 @@
+import { inPlace, withParameters } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { withBackground } from "./background";
 import type { Judgement } from "./judgement";
@@ -76,12 +77,14 @@ export function classify<const S extends SchemeRef>(
   reading: ReadingRef,
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
-  const { crestFactor, machine: described, assume, background } = requireOptions(options, keys);
-  const readings = readingsOf(reading);
-  const scheme: Scheme = schemeOf(options.scheme);
-  // before anything is asked of the machine
-  requireCriterion(scheme);
-  const machine = placedMachine(scheme, described ?? {}, assume);
-  const judgement = judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
-  return background === undefined ? judgement : withBackground(judgement, readings, background);
+  return withParameters({ reading, options }, () => {
+    const { crestFactor, machine: described, assume, background } = requireOptions(options, keys);
+    const readings = inPlace({ parameter: "reading" }, () => readingsOf(reading));
+    const scheme: Scheme = inPlace({ parameter: "options", option: "scheme" }, () => schemeOf(options.scheme));
+    // before anything is asked of the machine
+    requireCriterion(scheme);
+    const machine = placedMachine(scheme, described ?? {}, assume);
+    const judgement = judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
+    return background === undefined ? judgement : withBackground(judgement, readings, background);
+  });
 }

@@ -1,5 +1,5 @@
 import { conversionAssumes } from "../amplitude/index";
-import { isVerified, type Provenance, VeladisError, worstProvenance } from "../core/index";
+import { inPlace, isVerified, type Provenance, VeladisError, worstProvenance } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, amplitudeIn, parsedType, type ReadingType } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
@@ -117,7 +117,7 @@ export function compiledClassifier(
   machinesOf: (assume: Assume | undefined) => readonly PlacedMachine[],
 ) {
   const { at, crestFactor, assume } = options;
-  const { type, reference } = parsedType(from);
+  const { type, reference } = inPlace({ parameter: "from" }, () => parsedType(from));
   const reading = amplitudeIn(type, 1, at === undefined ? undefined : hertz(at));
   const told = { hertz: reading.hertz, crestFactor };
   const machines = machinesOf(assume);

@@ -35,6 +35,7 @@ function inRow({ row }: Confirmation, places: readonly LimitPlace[], at: string)
   throw new VeladisError("unknown-option", {
     expected: `${at}: a row of the table`,
     received: shown(row),
+    option: "row",
     didYouMean: nearRows(row, rows),
     allowed: rows,
   });
@@ -63,11 +64,13 @@ export function confirmedPlace(
   at: string,
 ): LimitPlace {
   const { id, edition } = scheme;
-  if (keyOf(one.scheme) !== keyOf(id)) throw unknownOption(one.scheme, [id], `${at}: the scheme that is confirmed`);
+  if (keyOf(one.scheme) !== keyOf(id))
+    throw unknownOption(one.scheme, [id], `${at}: the scheme that is confirmed`, { option: "scheme" });
   if (keyOf(one.edition) !== keyOf(edition)) {
     throw new VeladisError("unknown-option", {
       expected: `${at}: the edition of the scheme, since another edition is another table`,
       received: shown(one.edition),
+      option: "edition",
       allowed: [edition],
     });
   }
@@ -75,11 +78,11 @@ export function confirmedPlace(
   const named = row.filter(({ limit }) => keyOf(limit) === keyOf(one.limit));
   if (named.length === 0) {
     const limits = [...new Set(row.map(({ limit }) => limit))];
-    throw unknownOption(one.limit, limits, `${at}: a limit of the row ${shown(row[0]?.row)}`);
+    throw unknownOption(one.limit, limits, `${at}: a limit of the row ${shown(row[0]?.row)}`, { option: "limit" });
   }
   const type = typeText(one.as);
   const found = named.find(({ as }) => as === type);
   if (found !== undefined) return found;
   const types = named.map(({ as }) => as);
-  throw unknownOption(one.as, types, `${at}: unit and detector of the table (as)`);
+  throw unknownOption(one.as, types, `${at}: unit and detector of the table (as)`, { option: "as" });
 }

@@ -1,4 +1,4 @@
-import { frozen, requireList, shown, VeladisError } from "../core/index";
+import { frozen, requireList, shown, VeladisError, withParameters } from "../core/index";
 import { asChecked } from "./checked";
 import { confirmedCriterion, type Placed } from "./confirm-criterion";
 import { confirmedPlace } from "./confirm-place";
@@ -85,26 +85,28 @@ export function confirmScheme<const S extends SchemeRef>(
   scheme: S,
   confirmations: readonly Confirmation[],
 ): Scheme<KindOf<S>, IdOf<S>> {
-  const known: Scheme<SchemeKind> = schemeOf(scheme);
-  const { placed, places } = placedIn(
-    known,
-    requireList(confirmations, "confirmations as a list", { parameter: "confirmations" }),
-  );
-  const byCriterion = new Map<Criterion, Placed[]>();
-  for (const one of placed) {
-    const [first] = one.place.criteria as [Criterion];
-    byCriterion.set(first, [...(byCriterion.get(first) ?? []), one]);
-  }
-  const changed = new Map<Criterion, Criterion>();
-  for (const [criterion, given] of byCriterion) {
-    const made = confirmedCriterion(known, criterion, given, places);
-    requireRising(known, made, given);
-    // a criterion of every row stays one, so that it is counted once
-    for (const one of (given[0] as Placed).place.criteria) changed.set(one, made);
-  }
-  const classes = known.classes.map(({ criteria, ...rest }) => ({
-    ...rest,
-    criteria: criteria.map((one) => changed.get(one) ?? one),
-  }));
-  return frozen(asChecked({ ...known, classes })) as Scheme as Scheme<KindOf<S>, IdOf<S>>;
+  return withParameters({ scheme, confirmations }, () => {
+    const known: Scheme<SchemeKind> = schemeOf(scheme);
+    const { placed, places } = placedIn(
+      known,
+      requireList(confirmations, "confirmations as a list", { parameter: "confirmations" }),
+    );
+    const byCriterion = new Map<Criterion, Placed[]>();
+    for (const one of placed) {
+      const [first] = one.place.criteria as [Criterion];
+      byCriterion.set(first, [...(byCriterion.get(first) ?? []), one]);
+    }
+    const changed = new Map<Criterion, Criterion>();
+    for (const [criterion, given] of byCriterion) {
+      const made = confirmedCriterion(known, criterion, given, places);
+      requireRising(known, made, given);
+      // a criterion of every row stays one, so that it is counted once
+      for (const one of (given[0] as Placed).place.criteria) changed.set(one, made);
+    }
+    const classes = known.classes.map(({ criteria, ...rest }) => ({
+      ...rest,
+      criteria: criteria.map((one) => changed.get(one) ?? one),
+    }));
+    return frozen(asChecked({ ...known, classes })) as Scheme as Scheme<KindOf<S>, IdOf<S>>;
+  });
 }

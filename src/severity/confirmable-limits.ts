@@ -1,4 +1,4 @@
-import { type Provenance, requireText, type Source } from "../core/index";
+import { type Provenance, requireText, type Source, withParameters } from "../core/index";
 import { namesOf } from "./limit";
 import { conditionOf, conditionText } from "./machine-class";
 import type { Criterion, LimitValue, MachineClass, Scheme } from "./scheme";
@@ -125,6 +125,8 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
  * ```
  */
 export function confirmableLimits(scheme: SchemeRef): readonly ConfirmableLimit[] {
-  if (typeof scheme === "string") requireText(scheme, "a scheme", { parameter: "scheme" });
-  return limitPlaces(schemeOf(scheme)).map(({ criteria: _, at: __, ...one }) => Object.freeze(one));
+  return withParameters({ scheme }, () => {
+    if (typeof scheme === "string") requireText(scheme, "a scheme", { parameter: "scheme" });
+    return limitPlaces(schemeOf(scheme)).map(({ criteria: _, at: __, ...one }) => Object.freeze(one));
+  });
 }

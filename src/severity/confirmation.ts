@@ -1,4 +1,4 @@
-import { dataText, requireKnownKeys, requirePositive, requireText, shown, VeladisError } from "../core/index";
+import { dataText, inPlace, requireKnownKeys, requirePositive, requireText, shown, VeladisError } from "../core/index";
 import { latestDay, requireDay } from "./confirm-date";
 import { requireName, requireOther, requirePage } from "./confirm-names";
 
@@ -53,6 +53,10 @@ const keys: Readonly<Record<keyof Confirmation, true>> = /* @__PURE__ */ Object.
  * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `missing-fact`, `syntax`, `out-of-range`, `not-positive`
  */
 export function checkedConfirmation(given: unknown, place: string): Confirmation {
+  return inPlace({ index: Number(/\d+/.exec(place)?.[0]) - 1 }, () => confirmationOf(given, place));
+}
+
+function confirmationOf(given: unknown, place: string): Confirmation {
   if (typeof given !== "object" || given === null || Array.isArray(given)) {
     throw new VeladisError("wrong-type", {
       expected: `${place}: a confirmation with ${Object.keys(keys).slice(0, 9).join(", ")}`,
@@ -63,13 +67,15 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
   const text = (name: "scheme" | "edition" | "row" | "limit" | "as"): string => {
     const value = one[name];
     const what = `${place}: the ${name === "as" ? "unit with detector (as)" : name}, as the check sheet has it`;
-    if (value === undefined) throw new VeladisError("missing-fact", { expected: what, received: "nothing" });
-    return requireText(value, what).trim().replace(/\s+/g, " ");
+    if (value === undefined)
+      throw new VeladisError("missing-fact", { expected: what, received: "nothing", option: name });
+    return requireText(value, what, { option: name }).trim().replace(/\s+/g, " ");
   };
-  const needed = (value: unknown, what: string, checked: (value: unknown, what: string) => string): string => {
-    if (value !== undefined) return checked(value, what);
-    throw new VeladisError("missing-fact", { expected: what, received: "nothing" });
-  };
+  const needed = (option: "page" | "by", what: string, checked: (value: unknown, what: string) => string): string =>
+    inPlace({ option }, () => {
+      if (one[option] !== undefined) return checked(one[option], what);
+      throw new VeladisError("missing-fact", { expected: what, received: "nothing" });
+    });
   const names = {
     scheme: text("scheme"),
     edition: text("edition"),
@@ -81,12 +87,15 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
     throw new VeladisError("missing-fact", {
       expected: `${place}: the value that the copy prints`,
       received: "nothing",
+      option: "printed",
     });
   }
-  const printed = requirePositive(one.printed, `${place}: the value that the copy prints, above zero`);
-  const page = needed(one.page, `${place}: the page on which the value stands`, requirePage);
-  const by = needed(one.by, `${place}: by, the name of who read it`, requireName);
-  const on = requireDay(one.on, `${place}: on, when it was read`);
+  const printed = requirePositive(one.printed, `${place}: the value that the copy prints, above zero`, {
+    option: "printed",
+  });
+  const page = needed("page", `${place}: the page on which the value stands`, requirePage);
+  const by = needed("by", `${place}: by, the name of who read it`, requireName);
+  const on = inPlace({ option: "on" }, () => requireDay(one.on, `${place}: on, when it was read`));
   if (on > latestDay()) {
     throw new VeladisError("out-of-range", { expected: `${place}: on, a day that is not in the future`, received: on });
   }
@@ -96,14 +105,19 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
       received: on,
     });
   }
-  const second = one.second === undefined ? undefined : requireOther(one.second, by, `${place}: second, the name of`);
+  const second =
+    one.second === undefined
+      ? undefined
+      : inPlace({ option: "second" }, () => requireOther(one.second, by, `${place}: second, the name of`));
   if (one.reread !== undefined && typeof one.reread !== "boolean") {
     throw new VeladisError("wrong-type", {
       expected: `${place}: reread, true where the page was read again, else left out`,
       received: dataText(one.reread),
+      option: "reread",
     });
   }
-  if (one.shipped !== undefined) requirePositive(one.shipped, `${place}: the value that the check sheet showed`);
+  if (one.shipped !== undefined)
+    requirePositive(one.shipped, `${place}: the value that the check sheet showed`, { option: "shipped" });
   return {
     ...one,
     ...names,

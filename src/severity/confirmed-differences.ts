@@ -1,4 +1,5 @@
 import type { Source } from "../core/index";
+import { withParameters } from "../core/index";
 import { limitPlaces } from "./confirmable-limits";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 
@@ -19,9 +20,11 @@ import { type SchemeRef, schemeOf } from "./scheme-of";
  * ```
  */
 export function confirmedDifferences(schemes: SchemeRef | readonly SchemeRef[]): readonly string[] {
-  const list: readonly SchemeRef[] = Array.isArray(schemes) ? schemes : [schemes as SchemeRef];
-  const sources = list.flatMap((one): Source[] => limitPlaces(schemeOf(one)).map(({ source }) => source));
-  return [
-    ...new Set(sources.flatMap(({ shipped, note }) => (shipped === undefined || note === undefined ? [] : [note]))),
-  ];
+  return withParameters({ schemes }, () => {
+    const list: readonly SchemeRef[] = Array.isArray(schemes) ? schemes : [schemes as SchemeRef];
+    const sources = list.flatMap((one): Source[] => limitPlaces(schemeOf(one)).map(({ source }) => source));
+    return [
+      ...new Set(sources.flatMap(({ shipped, note }) => (shipped === undefined || note === undefined ? [] : [note]))),
+    ];
+  });
 }

@@ -1,4 +1,4 @@
-import { requireList, shown, unknownOption, VeladisError } from "../core/index";
+import { requireList, shown, unknownOption, VeladisError, withParameters } from "../core/index";
 import { confirmScheme, placeOf } from "./confirm-scheme";
 import type { Confirmation } from "./confirmation";
 import type { Scheme } from "./scheme";
@@ -8,7 +8,7 @@ import { builtInSchemes } from "./schemes/index";
 /** Schemes by their ids, in lower case. */
 function byOwnId(schemes: readonly SchemeRef[]): ReadonlyMap<string, Scheme> {
   const byId = new Map<string, Scheme>();
-  for (const scheme of requireList(schemes, "schemes as a list").map(schemeOf)) {
+  for (const scheme of requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf)) {
     const id = scheme.id.trim().toLowerCase();
     if (byId.has(id)) {
       throw new VeladisError("out-of-range", { expected: "schemes with an id each", received: `${shown(id)} twice` });
@@ -42,23 +42,32 @@ export function confirmedSchemes(
   confirmations: readonly Confirmation[],
   all: readonly SchemeRef[] = builtInSchemes,
 ): readonly Scheme[] {
-  const byScheme = new Map<Scheme, Confirmation[]>();
-  const byId = byOwnId(all);
-  requireList(confirmations, "confirmations as a list", { parameter: "confirmations" }).forEach((one, i) => {
-    const at = placeOf(one, i);
-    const { scheme } = one;
-    const known = typeof scheme === "string" ? byId.get(scheme.trim().toLowerCase()) : undefined;
-    if (known === undefined) {
-      const ids = [...byId.values()].map(({ id }) => id);
-      throw unknownOption(scheme, ids, `${at}: the id of a built-in scheme, or of one of your own that is named too`);
-    }
-    // its number in the list, not among those of its scheme
-    byScheme.set(known, [...(byScheme.get(known) ?? []), { ...one, readAt: at }]);
+  return withParameters({ all, confirmations }, () => {
+    const byScheme = new Map<Scheme, Confirmation[]>();
+    const byId = byOwnId(all);
+    requireList(confirmations, "confirmations as a list", { parameter: "confirmations" }).forEach((one, i) => {
+      const at = placeOf(one, i);
+      const { scheme } = one;
+      const known = typeof scheme === "string" ? byId.get(scheme.trim().toLowerCase()) : undefined;
+      if (known === undefined) {
+        const ids = [...byId.values()].map(({ id }) => id);
+        throw unknownOption(
+          scheme,
+          ids,
+          `${at}: the id of a built-in scheme, or of one of your own that is named too`,
+          {
+            option: "scheme",
+          },
+        );
+      }
+      // its number in the list, not among those of its scheme
+      byScheme.set(known, [...(byScheme.get(known) ?? []), { ...one, readAt: at }]);
+    });
+    return Object.freeze(
+      [...byId.values()].map((scheme) => {
+        const own = byScheme.get(scheme);
+        return own === undefined ? scheme : confirmScheme(scheme, own);
+      }),
+    );
   });
-  return Object.freeze(
-    [...byId.values()].map((scheme) => {
-      const own = byScheme.get(scheme);
-      return own === undefined ? scheme : confirmScheme(scheme, own);
-    }),
-  );
 }

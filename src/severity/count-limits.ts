@@ -1,4 +1,4 @@
-import { type Provenance, provenances, requireList, type Source } from "../core/index";
+import { type Provenance, provenances, requireList, type Source, withParameters } from "../core/index";
 import { namesOf } from "./limit";
 import type { Criterion, Scheme } from "./scheme";
 import { schemeOf } from "./scheme-of";
@@ -52,6 +52,8 @@ function countOf(scheme: Scheme): SchemeCount {
 export function countLimits(
   schemes: readonly Scheme[] = builtInSchemes,
 ): LimitCount & { readonly schemes: readonly SchemeCount[] } {
-  const counts = requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf).map(countOf);
-  return { ...totals(counts), schemes: counts };
+  return withParameters({ schemes }, () => {
+    const counts = requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf).map(countOf);
+    return { ...totals(counts), schemes: counts };
+  });
 }

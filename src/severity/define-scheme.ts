@@ -1,4 +1,4 @@
-import { frozen } from "../core/index";
+import { frozen, inPlace, withParameters } from "../core/index";
 import { checkedNames, requireClassParts, requireDisjoint, requireSchemeParts } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
@@ -68,18 +68,20 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  * ```
  */
 export function defineScheme<const Id extends string, K extends SchemeKind>(input: SchemeInput<K, Id>): Scheme<K, Id> {
-  const given = plainCopy(requireObject(input, "a scheme with id, kind, standard and classes"), "scheme") as Record<
-    string,
-    unknown
-  >;
-  const scheme = completed(given);
-  requireSchemeParts(scheme);
-  const names = checkedNames(scheme);
-  requireList(given.classes, "classes: a list of one or more").forEach((one, i) => {
-    requireClassParts(one, names, `class ${i + 1}`);
+  return withParameters({ input }, () => {
+    const given = plainCopy(requireObject(input, "a scheme with id, kind, standard and classes"), "scheme") as Record<
+      string,
+      unknown
+    >;
+    const scheme = completed(given);
+    requireSchemeParts(scheme);
+    const names = checkedNames(scheme);
+    requireList(given.classes, "classes: a list of one or more", { option: "classes" }).forEach((one, i) => {
+      inPlace({ option: "classes", index: i }, () => requireClassParts(one, names, `class ${i + 1}`));
+    });
+    const own = scheme as unknown as Scheme<K, Id>;
+    requireDisjoint(own.classes);
+    requirePeakMeaning(own);
+    return frozen(asChecked(own));
   });
-  const own = scheme as unknown as Scheme<K, Id>;
-  requireDisjoint(own.classes);
-  requirePeakMeaning(own);
-  return frozen(asChecked(own));
 }

@@ -34,7 +34,11 @@ export function exactClass(scheme: Scheme, known: KnownFacts): [MachineClass, as
     return [first.one, sizeAssumption(classes, known)];
   }
   if (open.length > 0) throw withoutFacts(scheme, [...new Set(open.flatMap(({ unknown }) => unknown))]);
-  throw new VeladisError("out-of-range", { expected: `a machine within ${named(scheme)}`, received: dataText(known) });
+  throw new VeladisError("out-of-range", {
+    expected: `a machine within ${named(scheme)}`,
+    received: dataText(known),
+    parameter: "known",
+  });
 }
 
 /** The criterion for a reading of its own quantity and detector, and what else is limited. */
@@ -59,6 +63,7 @@ export function exactCriterion(
   throw new VeladisError("wrong-detector", {
     expected: `a quantity and a detector that ${named(scheme)} limits`,
     received: shown(as),
+    parameter: "as",
     allowed: criteria.map((one) => one.as),
   });
 }

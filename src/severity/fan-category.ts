@@ -61,6 +61,7 @@ export function toldCategory(known: KnownFacts): ToldCategory | undefined {
     throw new VeladisError("out-of-range", {
       expected: `a category that agrees with the application ${application}${size}: ${open.map(([one]) => one).join(" or ")} (${by})`,
       received: shown(category),
+      option: "category",
     });
   }
   const [only, second] = open;

@@ -38,7 +38,8 @@ function toldText(direction: Direction, { support, naturalFrequency }: Direction
  *   for a support and a natural frequency of one direction that contradict each other
  */
 export function inDirection({ byDirection, direction, ...machine }: Machine): InDirection {
-  if (direction !== undefined) requireChoice(direction, directions, "the direction of the reading");
+  if (direction !== undefined)
+    requireChoice(direction, directions, "the direction of the reading", { option: "direction" });
   if (byDirection === undefined) return { machine, assumed: [] };
   requireKnownOptions(byDirection, ways, {
     what: "a direction",
@@ -79,5 +80,6 @@ export function towards(machine: Machine, direction: Direction | undefined): Mac
   throw new VeladisError("out-of-range", {
     expected: `a point in the ${machine.direction} direction, which is told of the reading`,
     received: shown(direction),
+    parameter: "direction",
   });
 }

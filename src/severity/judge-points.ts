@@ -1,4 +1,4 @@
-import { VeladisError } from "../core/index";
+import { inPlace, VeladisError, withParameters } from "../core/index";
 import { NOT_RELIABLE } from "./background";
 import { type BackgroundOfPoints, backgroundOfPoints } from "./background-of-points";
 import { checkedPoints } from "./checked-points";
@@ -99,30 +99,33 @@ export function judgePoints(
   machine: MachineRef,
   options: JudgePointsOptions = {},
 ): PointsVerdict {
-  const { scheme, background, ...rest } = requireOptions(options, keys);
-  const { schemes, ...told } = rest;
-  if (scheme !== undefined && schemes !== undefined) {
-    throw new VeladisError("wrong-type", {
-      expected: "scheme, the one to judge by, or schemes, those to choose from",
-      received: "both",
-    });
-  }
-  const list = typeof points === "string" ? parsePoints(points) : checkedPoints(points);
-  const whole = typeof machine === "string" ? parseMachine(machine) : machine;
-  const machineAt = (point: string): MachineRef =>
-    whole?.byDirection === undefined ? machine : towards(whole, directionOf(point));
-  const atRest = backgroundOfPoints(list, background);
-  const judged = list.map(({ point, reading }, i): PointVerdict => {
-    const rested = atRest[i] === undefined ? {} : { background: atRest[i] };
-    const own = machineAt(point);
-    if (scheme === undefined) {
-      return Object.freeze({ point, reading, verdict: judge(reading, own, { ...rest, ...rested }) });
+  return withParameters({ points, options, machine }, () => {
+    const { scheme, background, ...rest } = requireOptions(options, keys);
+    const { schemes, ...told } = rest;
+    if (scheme !== undefined && schemes !== undefined) {
+      throw new VeladisError("wrong-type", {
+        expected: "scheme, the one to judge by, or schemes, those to choose from",
+        received: "both",
+      });
     }
-    const judgement = classify(reading, { ...told, ...rested, scheme, machine: own });
-    const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
-    return Object.freeze({ point, reading, verdict });
+    const list =
+      typeof points === "string" ? inPlace({ parameter: "points" }, () => parsePoints(points)) : checkedPoints(points);
+    const whole = typeof machine === "string" ? parseMachine(machine) : machine;
+    const machineAt = (point: string): MachineRef =>
+      whole?.byDirection === undefined ? machine : towards(whole, directionOf(point));
+    const atRest = backgroundOfPoints(list, background);
+    const judged = list.map(({ point, reading }, i): PointVerdict => {
+      const rested = atRest[i] === undefined ? {} : { background: atRest[i] };
+      const own = machineAt(point);
+      if (scheme === undefined) {
+        return Object.freeze({ point, reading, verdict: judge(reading, own, { ...rest, ...rested }) });
+      }
+      const judgement = classify(reading, { ...told, ...rested, scheme, machine: own });
+      const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
+      return Object.freeze({ point, reading, verdict });
+    });
+    return pointsVerdict(judged);
   });
-  return pointsVerdict(judged);
 }
 
 /** The verdict on a machine by verdicts on its points. */

@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { admittedPlaces } from "./admitted-places";
 import { withBackground } from "./background";
@@ -74,10 +75,12 @@ function onePlace({ judgements, possible, headline, word, unread, deciding, refu
  * ```
  */
 export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
-  const { background } = requireOptions(options, keys);
-  const readings = readingsOf(reading);
-  const verdict = verdictOn(readings, machine, options);
-  return background === undefined ? verdict : withBackground(verdict, readings, background);
+  return withParameters({ reading, options, machine }, () => {
+    const { background } = requireOptions(options, keys);
+    const readings = readingsOf(reading);
+    const verdict = verdictOn(readings, machine, options);
+    return background === undefined ? verdict : withBackground(verdict, readings, background);
+  });
 }
 
 /** The verdict, whatever is there with the machine stopped. */

@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import { requireCondition } from "./check-condition";
 import { type Fact, facts } from "./facts";
 import { type Interval, intervalText } from "./interval";
@@ -26,14 +27,16 @@ export function conditionOf({ named, by, when }: MachineClass): Condition {
  * ```
  */
 export function conditionText(condition: Condition): string {
-  requireCondition(condition, "the condition");
-  return (Object.keys(condition) as Fact[])
-    .map((fact) => {
-      const entry = facts[fact];
-      const wanted = condition[fact];
-      if (!("unit" in entry)) return `${fact} ${labels(wanted as string).join(" or ")}`;
-      const range = intervalText(wanted as Interval, entry.unit);
-      return `${fact === "shaftHeight" ? "shaft height" : fact} ${range}`;
-    })
-    .join(", ");
+  return withParameters({ condition }, () => {
+    requireCondition(condition, "the condition");
+    return (Object.keys(condition) as Fact[])
+      .map((fact) => {
+        const entry = facts[fact];
+        const wanted = condition[fact];
+        if (!("unit" in entry)) return `${fact} ${labels(wanted as string).join(" or ")}`;
+        const range = intervalText(wanted as Interval, entry.unit);
+        return `${fact === "shaftHeight" ? "shaft height" : fact} ${range}`;
+      })
+      .join(", ");
+  });
 }

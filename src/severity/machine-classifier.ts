@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import { parsedType, type ReadingTypeText } from "../reading/index";
 import { admittedPlaces } from "./admitted-places";
 import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
@@ -87,5 +88,7 @@ export function machineClassifier(
   from: ReadingTypeText,
   options: MachineClassifierOptions = {},
 ): MachineClassifier {
-  return machineLadder(machine, from, options).judge;
+  return withParameters({ options, from, machine }, () => {
+    return machineLadder(machine, from, options).judge;
+  });
 }

@@ -1,4 +1,13 @@
-import { cached, requireGiven, requireList, requireText, shown, VeladisError } from "../core/index";
+import {
+  cached,
+  inPlace,
+  requireGiven,
+  requireList,
+  requireText,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { toldCategory, withCategory } from "./fan-category";
 import { inDirection } from "./in-direction";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
@@ -34,27 +43,36 @@ export interface MachineNotes {
 
 function wordOf(one: NotUnderstood): NotUnderstood {
   if (typeof one !== "object" || one === null) {
-    throw new VeladisError("wrong-type", { expected: "a word with the nearest known ones", received: shown(one) });
+    throw new VeladisError("wrong-type", {
+      expected: "a word with the nearest known ones",
+      received: shown(one),
+    });
   }
-  const word = requireText(one.word, "a word that is not understood");
-  const didYouMean = requireList(one.didYouMean, "the nearest known words as a list").map((near) =>
-    requireText(near, "a known word"),
+  const word = requireText(one.word, "a word that is not understood", { option: "word" });
+  const didYouMean = requireList(one.didYouMean, "the nearest known words as a list", { option: "didYouMean" }).map(
+    (near, index) => requireText(near, "a known word", { option: "didYouMean", index }),
   );
   return Object.freeze({ word, didYouMean: Object.freeze(didYouMean) });
 }
 
 function notesOf(machine: Machine): MachineNotes {
-  const { assumedFacts = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }');
+  const { assumedFacts = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }', {
+    parameter: "machine",
+  });
   const told = machine.application === undefined ? undefined : toldCategory(knownFacts(machine));
   return Object.freeze({
     assumedFacts: Object.freeze([
-      ...requireList(assumedFacts, "what was assumed as a list").map((one) =>
-        requireText(one, "what was assumed, as text"),
+      ...requireList(assumedFacts, "what was assumed as a list", { option: "assumedFacts" }).map((one, index) =>
+        requireText(one, "what was assumed, as text", { option: "assumedFacts", index }),
       ),
       ...(told === undefined ? [] : [told.text]),
       ...(machine.byDirection === undefined ? [] : inDirection(machine).assumed),
     ]),
-    notUnderstood: Object.freeze(requireList(notUnderstood, "words that are not understood as a list").map(wordOf)),
+    notUnderstood: Object.freeze(
+      requireList(notUnderstood, "words that are not understood as a list", { option: "notUnderstood" }).map(
+        (one, index) => inPlace({ option: "notUnderstood", index }, () => wordOf(one)),
+      ),
+    ),
   });
 }
 
@@ -75,5 +93,7 @@ const notesInWords = /* @__PURE__ */ cached((words) => notesOf(parseMachine(word
  * ```
  */
 export function machineNotes(machine: MachineRef): MachineNotes {
-  return typeof machine === "string" ? notesInWords(machine) : notesOf(machine);
+  return withParameters({ machine }, () => {
+    return typeof machine === "string" ? notesInWords(machine) : notesOf(machine);
+  });
 }

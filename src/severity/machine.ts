@@ -1,4 +1,4 @@
-import { finiteResult, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
+import { finiteResult, inPlace, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { ByDirection, Direction } from "./directions";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
@@ -114,7 +114,10 @@ function findMachineType(name: string): MachineType | undefined {
 
 function labelOf(fact: TextFact, given: unknown): string {
   if (typeof given !== "string" && !Number.isFinite(given)) {
-    throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as text`, received: shown(given) });
+    throw new VeladisError("wrong-type", {
+      expected: `${facts[fact].ask}, as text`,
+      received: shown(given),
+    });
   }
   const label = String(given).trim();
   // apart from the others: who asks for no application takes none of them along
@@ -164,7 +167,7 @@ function frameFor(shaftHeight: Machine["shaftHeight"]): "IEC" | "NEMA" {
 
 function kilowatts(given: RatedPower): number {
   if (typeof given === "string") return sizeOf(given, kilowattsPer, 'a rated power above zero such as "90 kW"');
-  return requirePositive(given?.kilowatts, "a rated power above zero, in kW");
+  return requirePositive(given?.kilowatts, "a rated power above zero, in kW", { option: "kilowatts" });
 }
 
 function powerRange({ from, to }: PowerRange): readonly [low: number, high: number] {
@@ -182,11 +185,11 @@ const readers = {
   shaftHeight: (given: Exclude<Machine["shaftHeight"], undefined>) =>
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
-      : requirePositive(given.millimetres, "a shaft height above zero, in mm"),
+      : requirePositive(given.millimetres, "a shaft height above zero, in mm", { option: "millimetres" }),
   height: (given: Exclude<Machine["height"], undefined>) =>
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a height above zero such as "2.5 m"') / 1000
-      : requirePositive(given.metres, "a height above zero, in m"),
+      : requirePositive(given.metres, "a height above zero, in m", { option: "metres" }),
   speed: (given: Frequency | SpeedRange) =>
     typeof given === "object" && "from" in given ? speedRange(given) : perMinute(given),
   naturalFrequency: (given: Frequency) => hertz(given),
@@ -215,6 +218,7 @@ export function knownFacts(machine: Machine): KnownFacts {
     throw new VeladisError("wrong-type", {
       expected: 'a machine such as { type: "pump", power: "90 kW", support: "rigid" }',
       received: shown(machine),
+      parameter: "machine",
     });
   }
   const known: { [F in Fact]?: number | string | readonly [number, number] } = {};
@@ -225,7 +229,7 @@ export function knownFacts(machine: Machine): KnownFacts {
     }
     if (given === undefined) continue;
     const fact = name as Fact;
-    known[fact] = isNumberFact(fact) ? numberOf(fact, given) : labelOf(fact, given);
+    known[fact] = inPlace({ fact }, () => (isNumberFact(fact) ? numberOf(fact, given) : labelOf(fact, given)));
   }
   requireShaftHeight(known as KnownFacts);
   if (known.shaftHeight !== undefined) known.frame ??= frameFor(machine.shaftHeight);

@@ -1,4 +1,12 @@
-import { FLOAT_NOISE, requireChoice, requireKnownOptions, requireShape, shown, VeladisError } from "../core/index";
+import {
+  FLOAT_NOISE,
+  requireChoice,
+  requireKnownOptions,
+  requireShape,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { format } from "../reading/index";
 import type { Judgement } from "./judgement";
 import { limitWords, schemeKinds } from "./kinds";
@@ -41,22 +49,24 @@ export function marginText(
   judgement: Pick<Judgement, "kind" | "limit" | "margin">,
   settings: { readonly digits?: number } = {},
 ): string {
-  requireShape(judgement, shape, "judgement");
-  requireKnownOptions(
-    settings,
-    { digits: true },
-    {
-      what: "an option of a margin in words",
-      form: "options such as { digits: 4 }",
-      place: {
-        parameter: "settings",
+  return withParameters({ settings, judgement }, () => {
+    requireShape(judgement, shape, "judgement");
+    requireKnownOptions(
+      settings,
+      { digits: true },
+      {
+        what: "an option of a margin in words",
+        form: "options such as { digits: 4 }",
+        place: {
+          parameter: "settings",
+        },
       },
-    },
-  );
-  const { kind, limit, margin } = judgement;
-  const named = `the ${limitWords(kind, limit.name)}, ${format(limit, settings)}`;
-  const decibels = margin.decibels as number | null;
-  if (decibels === null || decibels === Number.POSITIVE_INFINITY) return `below ${named}`;
-  if (Math.abs(decibels) <= 20 * Math.log10(1 + FLOAT_NOISE)) return `at ${named}`;
-  return `${awayText(decibels)} ${decibels > 0 ? "below" : "above"} ${named}`;
+    );
+    const { kind, limit, margin } = judgement;
+    const named = `the ${limitWords(kind, limit.name)}, ${format(limit, settings)}`;
+    const decibels = margin.decibels as number | null;
+    if (decibels === null || decibels === Number.POSITIVE_INFINITY) return `below ${named}`;
+    if (Math.abs(decibels) <= 20 * Math.log10(1 + FLOAT_NOISE)) return `at ${named}`;
+    return `${awayText(decibels)} ${decibels > 0 ? "below" : "above"} ${named}`;
+  });
 }

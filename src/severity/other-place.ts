@@ -111,6 +111,7 @@ export function requireNoPlace(
     throw new VeladisError("syntax", {
       expected: `one kind of machine, named whole such as ${shown(type)} or ${shown(other)}, or the line without ${shown(written)} where that is a place or what stands beside the machine`,
       received: shown(line),
+      parameter: "line",
       didYouMean: [other, type],
     });
   }

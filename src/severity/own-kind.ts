@@ -11,6 +11,7 @@ import {
   type Source,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { knownFacts, type Machine } from "./machine";
 import { knownPhrases, phraseAt } from "./machine-phrases";
@@ -100,40 +101,42 @@ function requireFreeKind(name: string, option: string): string {
  * ```
  */
 export function defineMachineKind<const Name extends string>(kind: OwnMachineKind<Name>): OwnMachineKind<Name> {
-  requireKnownOptions(kind, keys, { what: "a part of a kind of machine", form: FORM, place: { parameter: "kind" } });
-  const { name, also = [], judgedAs, schemes, facts = {}, source } = kind;
-  requireFreeKind(name, "name");
-  const others = requireList(also, "other names as a list", { parameter: "kind", option: "also" });
-  for (const one of others) requireFreeKind(one, "also");
-  const all = [name, ...others].map(kindName);
-  const twice = all.find((one, i) => all.indexOf(one) !== i);
-  if (twice !== undefined) {
-    throw new VeladisError("out-of-range", {
-      ...{ expected: "names of a kind of machine that differ", received: shown(twice) },
-      ...{ parameter: "kind", option: "also" },
+  return withParameters({ kind }, () => {
+    requireKnownOptions(kind, keys, { what: "a part of a kind of machine", form: FORM, place: { parameter: "kind" } });
+    const { name, also = [], judgedAs, schemes, facts = {}, source } = kind;
+    requireFreeKind(name, "name");
+    const others = requireList(also, "other names as a list", { parameter: "kind", option: "also" });
+    for (const one of others) requireFreeKind(one, "also");
+    const all = [name, ...others].map(kindName);
+    const twice = all.find((one, i) => all.indexOf(one) !== i);
+    if (twice !== undefined) {
+      throw new VeladisError("out-of-range", {
+        ...{ expected: "names of a kind of machine that differ", received: shown(twice) },
+        ...{ parameter: "kind", option: "also" },
+      });
+    }
+    requireChoice(judgedAs, Object.keys(machineTypes), "the built-in kind that it is judged as", {
+      parameter: "kind",
+      option: "judgedAs",
     });
-  }
-  requireChoice(judgedAs, Object.keys(machineTypes), "the built-in kind that it is judged as", {
-    parameter: "kind",
-    option: "judgedAs",
-  });
-  if ("type" in facts || "assumedFacts" in facts || "notUnderstood" in facts) {
-    throw new VeladisError("unknown-option", {
-      expected: "facts without type: the kind says it",
-      received: shown(Object.keys(facts).find((one) => /type|assumed|not/.test(one))),
-      ...{ parameter: "kind", option: "facts" },
+    if ("type" in facts || "assumedFacts" in facts || "notUnderstood" in facts) {
+      throw new VeladisError("unknown-option", {
+        expected: "facts without type: the kind says it",
+        received: shown(Object.keys(facts).find((one) => /type|assumed|not/.test(one))),
+        ...{ parameter: "kind", option: "facts" },
+      });
+    }
+    knownFacts({ ...facts, type: judgedAs });
+    requireShape(source, { title: "text", provenance: provenanceShape }, "source");
+    return frozen({
+      name,
+      also: [...others],
+      judgedAs,
+      ...(schemes !== undefined && {
+        schemes: [...requireList(schemes, "schemes as a list", { parameter: "kind", option: "schemes" })],
+      }),
+      facts: { ...facts },
+      source: { ...source },
     });
-  }
-  knownFacts({ ...facts, type: judgedAs });
-  requireShape(source, { title: "text", provenance: provenanceShape }, "source");
-  return frozen({
-    name,
-    also: [...others],
-    judgedAs,
-    ...(schemes !== undefined && {
-      schemes: [...requireList(schemes, "schemes as a list", { parameter: "kind", option: "schemes" })],
-    }),
-    facts: { ...facts },
-    source: { ...source },
   });
 }

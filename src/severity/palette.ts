@@ -1,4 +1,4 @@
-import { requireFinite, requirePositive } from "../core/index";
+import { requireFinite, requirePositive, withParameters } from "../core/index";
 
 /**
  * Colours for zones, best to worst: one hue from light to dark, so that they are told apart by lightness alone, by
@@ -21,9 +21,11 @@ export const severityPalette = /* @__PURE__ */ Object.freeze(["#e6eef5", "#a9c3d
  * ```
  */
 export function severityColour(at: number, count: number): string {
-  requireFinite(at, "the place of a zone, 0 for the best", { parameter: "at" });
-  requirePositive(count, "how many zones there are", { parameter: "count" });
-  const last = severityPalette.length - 1;
-  const share = count > 1 ? Math.min(Math.max(at / (count - 1), 0), 1) : 0;
-  return severityPalette[Math.round(share * last)] as string;
+  return withParameters({ at, count }, () => {
+    requireFinite(at, "the place of a zone, 0 for the best", { parameter: "at" });
+    requirePositive(count, "how many zones there are", { parameter: "count" });
+    const last = severityPalette.length - 1;
+    const share = count > 1 ? Math.min(Math.max(at / (count - 1), 0), 1) : 0;
+    return severityPalette[Math.round(share * last)] as string;
+  });
 }

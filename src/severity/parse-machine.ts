@@ -1,4 +1,4 @@
-import { cached, frozen, requireText, shown, VeladisError } from "../core/index";
+import { cached, frozen, requireText, shown, VeladisError, withParameters } from "../core/index";
 import { besideStranger, requireNoOther, type SetAside, strangerAfter } from "./beside-stranger";
 import { dimensionLength } from "./dimension-length";
 import { directedWords, requireNoDirection } from "./directions-in-words";
@@ -223,5 +223,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * ```
  */
 export function parseMachine(line: string): Machine {
-  return read(requireText(line, FORM, { parameter: "line" }));
+  return withParameters({ line }, () => {
+    return read(requireText(line, FORM, { parameter: "line" }));
+  });
 }

@@ -1,4 +1,4 @@
-import { requireFinite, shown, VeladisError } from "../core/index";
+import { placeOf, requireFinite, shown, VeladisError } from "../core/index";
 
 const DEEPEST = 12;
 
@@ -10,11 +10,12 @@ const DEEPEST = 12;
  */
 export function plainCopy(value: unknown, where: string, depth = 0): unknown {
   if (typeof value === "string" || typeof value === "boolean" || value === null) return value;
-  if (typeof value === "number") return requireFinite(value, `${where}: a finite number`);
+  if (typeof value === "number") return requireFinite(value, `${where}: a finite number`, placeOf(where));
   if (typeof value !== "object" || depth > DEEPEST) {
     throw new VeladisError("wrong-type", {
       expected: `${where}: plain data, as JSON holds it`,
       received: shown(value),
+      ...placeOf(where),
     });
   }
   if (Array.isArray(value)) return value.map((part, i) => plainCopy(part, `${where}[${i}]`, depth + 1));

@@ -1,4 +1,4 @@
-import { requireText, shown, VeladisError } from "../core/index";
+import { requireText, shown, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, isReading, parseAmplitude, requireNoPlusMinus } from "../reading/index";
 import { folded } from "./label";
 
@@ -128,22 +128,24 @@ function partOf(written: string, parted: string): Part {
  * ```
  */
 export function parsePoints(text: string): readonly PointReading[] {
-  const written = requireText(text, FORM, { parameter: "text" });
-  if (written.length > LONGEST_POINTS) {
-    refuse("syntax", `points with their readings in ${LONGEST_POINTS} characters or fewer`, written.slice(0, 200));
-  }
-  // its number would be taken for the reading
-  requireNoPlusMinus(written);
-  const parted = written.includes(";") ? ";" : ",";
-  const pieces = written.split(parted).map((one) => one.trim());
-  if (pieces.length > MOST_POINTS) requireDistinct(pieces);
-  const parts = pieces.map((one) => partOf(one, parted));
-  requireDistinct(parts.map(({ point }) => point));
-  return Object.freeze(
-    parts.map(({ written: piece, point, digits }, i) => {
-      const type = parts.slice(i).find((one) => one.type !== "")?.type;
-      if (type === undefined) refuse("missing-unit", `a unit and a detector behind the last reading: ${FORM}`, piece);
-      return Object.freeze({ point, reading: parseAmplitude(`${digits} ${type}`) });
-    }),
-  );
+  return withParameters({ text }, () => {
+    const written = requireText(text, FORM);
+    if (written.length > LONGEST_POINTS) {
+      refuse("syntax", `points with their readings in ${LONGEST_POINTS} characters or fewer`, written.slice(0, 200));
+    }
+    // its number would be taken for the reading
+    requireNoPlusMinus(written);
+    const parted = written.includes(";") ? ";" : ",";
+    const pieces = written.split(parted).map((one) => one.trim());
+    if (pieces.length > MOST_POINTS) requireDistinct(pieces);
+    const parts = pieces.map((one) => partOf(one, parted));
+    requireDistinct(parts.map(({ point }) => point));
+    return Object.freeze(
+      parts.map(({ written: piece, point, digits }, i) => {
+        const type = parts.slice(i).find((one) => one.type !== "")?.type;
+        if (type === undefined) refuse("missing-unit", `a unit and a detector behind the last reading: ${FORM}`, piece);
+        return Object.freeze({ point, reading: parseAmplitude(`${digits} ${type}`) });
+      }),
+    );
+  });
 }

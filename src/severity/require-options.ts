@@ -4,7 +4,8 @@ const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 ri
 
 /** Refuses another word than the three; a mistyped one would be taken for the last. */
 function requireAssume(assume: unknown): void {
-  if (assume !== undefined) requireChoice(assume, ["nothing", "usual case", "lowest limits"], "what may be assumed");
+  if (assume !== undefined)
+    requireChoice(assume, ["nothing", "usual case", "lowest limits"], "what may be assumed", { parameter: "assume" });
 }
 
 /**

@@ -1,4 +1,4 @@
-import { nearest, shown, VeladisError } from "../core/index";
+import { type ErrorPlace, inPlace, nearest, shown, VeladisError, withParameters } from "../core/index";
 import { isChecked } from "./checked";
 import { claimedTable } from "./claimed-table";
 import { isConfirmedCopy } from "./confirmed-copy";
@@ -33,14 +33,17 @@ const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
  * ```
  */
 export function schemeById(id: string): Scheme {
-  const scheme = typeof id === "string" ? byId.get(id.trim().toLowerCase()) : undefined;
-  if (scheme !== undefined) return scheme;
-  const ids = builtInSchemes.map((one) => one.id);
-  throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
-    expected: "the id of a built-in scheme",
-    received: shown(id),
-    didYouMean: typeof id === "string" ? idsNear(id.slice(0, 100), ids) : [],
-    allowed: ids,
+  return withParameters({ id }, () => {
+    const scheme = typeof id === "string" ? byId.get(id.trim().toLowerCase()) : undefined;
+    if (scheme !== undefined) return scheme;
+    const ids = builtInSchemes.map((one) => one.id);
+    throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
+      expected: "the id of a built-in scheme",
+      received: shown(id),
+      parameter: "id",
+      didYouMean: typeof id === "string" ? idsNear(id.slice(0, 100), ids) : [],
+      allowed: ids,
+    });
   });
 }
 
@@ -86,11 +89,13 @@ function requireOwnId(scheme: Scheme): Scheme {
       throw new VeladisError("out-of-range", {
         expected: `limits confirmed of the table ${scheme.id} as this version has it; it is another since they were stored: confirm them anew from your file of confirmations`,
         received: shown(scheme.id),
+        option: "id",
       });
     }
     throw new VeladisError("out-of-range", {
       expected: "an id of its own for a scheme: choose another id than that of a built-in scheme",
       received: shown(scheme.id),
+      option: "id",
     });
   }
   const claimed = builtIn === undefined ? claimedTable(scheme, builtInSchemes) : undefined;
@@ -107,7 +112,14 @@ function requireOwnId(scheme: Scheme): Scheme {
 
 /** The scheme that is referred to, checked when it is neither built in nor defined. */
 export function schemeOf(scheme: SchemeRef): Scheme {
-  if (typeof scheme !== "object" || scheme === null) return schemeById(scheme);
-  if (byId.get(scheme.id?.toLowerCase?.()) === scheme) return scheme;
-  return requireOwnId(isChecked(scheme) ? scheme : defineScheme(scheme));
+  return inPlace({ parameter: "scheme" }, () => {
+    if (typeof scheme !== "object" || scheme === null) return schemeById(scheme);
+    if (byId.get(scheme.id?.toLowerCase?.()) === scheme) return scheme;
+    return requireOwnId(isChecked(scheme) ? scheme : defineScheme(scheme));
+  });
+}
+
+/** The schemes of a list, each as {@link schemeOf} gives it. */
+export function schemesOf(schemes: readonly SchemeRef[], place: ErrorPlace): Scheme[] {
+  return schemes.map((scheme, index) => inPlace({ ...place, index }, () => schemeOf(scheme)));
 }

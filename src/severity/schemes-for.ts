@@ -1,4 +1,4 @@
-import { requireChoice } from "../core/index";
+import { requireChoice, withParameters } from "../core/index";
 import { admittedMachines } from "./admitted-machines";
 import type { SchemeKind } from "./kinds";
 import { type CriterionLimits, placedLimits } from "./limits-for";
@@ -65,18 +65,21 @@ export interface AdmittedScheme {
  * ```
  */
 export function schemesFor(machine: MachineRef, options: SchemesForOptions = {}): readonly AdmittedScheme[] {
-  const { place, assume = "lowest limits", schemes } = requireOptions(options, keys);
-  if (place !== undefined) requireChoice(place, ["housing", "shaft", "either"], "where readings are taken");
-  const known = machineFacts(machine) as { place?: "housing" | "shaft" };
-  const asked = known.place ?? place ?? "housing";
-  const places = asked === "either" ? (["housing", "shaft"] as const) : [asked];
-  const machines = places.flatMap((where) => admittedMachines(machine, where, assume, schemes).machines);
-  if (machines.length === 0) refuseUnknown(machine, schemes);
-  return machines.map((one) => {
-    const { scheme, machineClass, setAside } = one;
-    // of either place nothing is assumed
-    const assumedFacts = asked === "either" ? withoutPlace(one.assumedFacts) : one.assumedFacts;
-    const limits = (): readonly CriterionLimits[] => placedLimits(one);
-    return Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside, limits });
+  return withParameters({ options, machine }, () => {
+    const { place, assume = "lowest limits", schemes } = requireOptions(options, keys);
+    if (place !== undefined)
+      requireChoice(place, ["housing", "shaft", "either"], "where readings are taken", { option: "place" });
+    const known = machineFacts(machine) as { place?: "housing" | "shaft" };
+    const asked = known.place ?? place ?? "housing";
+    const places = asked === "either" ? (["housing", "shaft"] as const) : [asked];
+    const machines = places.flatMap((where) => admittedMachines(machine, where, assume, schemes).machines);
+    if (machines.length === 0) refuseUnknown(machine, schemes);
+    return machines.map((one) => {
+      const { scheme, machineClass, setAside } = one;
+      // of either place nothing is assumed
+      const assumedFacts = asked === "either" ? withoutPlace(one.assumedFacts) : one.assumedFacts;
+      const limits = (): readonly CriterionLimits[] => placedLimits(one);
+      return Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside, limits });
+    });
   });
 }

@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import type { SchemeInput } from "./define-scheme";
 import { requireCriterion } from "./require-criterion";
 import { requireObject } from "./require-parts";
@@ -22,9 +23,11 @@ import { sealOf } from "./seal";
  * ```
  */
 export function sealedScheme(input: SchemeInput): string {
-  const given = requireObject(input, "a scheme with id, kind, standard and classes");
-  const scheme = schemeOf(given as unknown as Scheme);
-  requireCriterion(scheme);
-  const text = JSON.stringify(scheme);
-  return `${sealOf(text)} ${text}`;
+  return withParameters({ input }, () => {
+    const given = requireObject(input, "a scheme with id, kind, standard and classes");
+    const scheme = schemeOf(given as unknown as Scheme);
+    requireCriterion(scheme);
+    const text = JSON.stringify(scheme);
+    return `${sealOf(text)} ${text}`;
+  });
 }

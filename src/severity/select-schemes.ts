@@ -1,4 +1,4 @@
-import { isVerified, type Provenance, requireList, worstProvenance } from "../core/index";
+import { inPlace, isVerified, type Provenance, requireList, withParameters, worstProvenance } from "../core/index";
 import { applies } from "./applicable-criteria";
 import { facts as factTable } from "./facts";
 import type { SchemeKind } from "./kinds";
@@ -11,7 +11,7 @@ import { machineTypes } from "./machine-types";
 import { type MachineMatch, type MissingFact, matchMachine } from "./match-machine";
 import { withNominalPower } from "./nominal-power";
 import type { Condition, MachineClass, Scheme } from "./scheme";
-import { schemeOf } from "./scheme-of";
+import { schemesOf } from "./scheme-of";
 import { inOrder } from "./scheme-order";
 import { builtInSchemes } from "./schemes/index";
 
@@ -123,6 +123,8 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
   };
 }
 
+const SCHEMES = { parameter: "schemes" };
+
 /**
  * Which tables are for a machine, best first, each with the reason, and what is missing; and which are not, and why.
  *
@@ -146,31 +148,35 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
  * ```
  */
 export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
-  const known = machineFacts(nameplate);
-  const candidates: Candidate[] = [];
-  const excluded: Excluded[] = [];
-  for (const scheme of inOrder(
-    requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf),
-    known,
-  )) {
-    const match = matchMachine(scheme, known);
-    const { id, standard, edition } = scheme;
-    if (match.exclusion !== undefined) {
-      const { expected, received, reason } = match.exclusion;
-      excluded.push({ scheme: id, standard, edition, reason: reason ?? `for ${expected}; this machine: ${received}` });
-    } else {
-      candidates.push(candidateOf(scheme, match, known));
+  return withParameters({ schemes, nameplate }, () => {
+    const known = inPlace({ parameter: "nameplate" }, () => machineFacts(nameplate));
+    const candidates: Candidate[] = [];
+    const excluded: Excluded[] = [];
+    for (const scheme of inOrder(schemesOf(requireList(schemes, "schemes as a list", SCHEMES), SCHEMES), known)) {
+      const match = matchMachine(scheme, known);
+      const { id, standard, edition } = scheme;
+      if (match.exclusion !== undefined) {
+        const { expected, received, reason } = match.exclusion;
+        excluded.push({
+          scheme: id,
+          standard,
+          edition,
+          reason: reason ?? `for ${expected}; this machine: ${received}`,
+        });
+      } else {
+        candidates.push(candidateOf(scheme, match, known));
+      }
     }
-  }
-  const missing = new Map<string, { fact: MissingFact; times: number }>();
-  for (const fact of candidates.flatMap((one) => one.missing)) {
-    const known = missing.get(fact.fact);
-    const allowed = [...new Set([...(known?.fact.allowed ?? []), ...(fact.allowed ?? [])])];
-    missing.set(fact.fact, {
-      fact: { ...fact, ...(allowed.length > 0 && { allowed }) },
-      times: (known?.times ?? 0) + 1,
-    });
-  }
-  const asked = [...missing.values()].sort((a, b) => b.times - a.times).map(({ fact }) => fact);
-  return { candidates, excluded, missing: asked };
+    const missing = new Map<string, { fact: MissingFact; times: number }>();
+    for (const fact of candidates.flatMap((one) => one.missing)) {
+      const known = missing.get(fact.fact);
+      const allowed = [...new Set([...(known?.fact.allowed ?? []), ...(fact.allowed ?? [])])];
+      missing.set(fact.fact, {
+        fact: { ...fact, ...(allowed.length > 0 && { allowed }) },
+        times: (known?.times ?? 0) + 1,
+      });
+    }
+    const asked = [...missing.values()].sort((a, b) => b.times - a.times).map(({ fact }) => fact);
+    return { candidates, excluded, missing: asked };
+  });
 }

@@ -1,4 +1,4 @@
-import { requireKnownOptions, requireList, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, requireList, shown, VeladisError, withParameters } from "../core/index";
 import { type ClassifyOptions, classify } from "./classify";
 import { type JudgeOptions, judge } from "./judge";
 import type { Judgement } from "./judgement";
@@ -71,44 +71,46 @@ export interface SeverityToolkit<Name extends string> {
  * ```
  */
 export function severityToolkit<const Name extends string>(parts: SeverityToolkitParts<Name>): SeverityToolkit<Name> {
-  const { machineKinds } = requireKnownOptions(
-    parts,
-    { machineKinds: true },
-    {
-      what: "a part of a toolkit of judging",
-      form: "parts such as { machineKinds: [...] }",
-      place: { parameter: "parts" },
-    },
-  );
-  const place = { parameter: "parts", option: "machineKinds" };
-  const kinds = requireList(machineKinds, "kinds of machine as a list", place).map((kind) => defineMachineKind(kind));
-  const names = kinds.flatMap(({ name, also = [] }) => [name, ...also].map(kindName));
-  const twice = names.find((name, i) => names.indexOf(name) !== i);
-  if (twice !== undefined) {
-    throw new VeladisError("out-of-range", {
-      ...{ expected: "names that differ in one toolkit", received: shown(twice) },
-      ...place,
-    });
-  }
-  const read = ownMachineReader(kinds);
-  const plain = (machine: unknown): Machine => read(machine as MachineRef).machine;
-  const toOptions = <Options extends { readonly machine?: unknown }>(options: Options): Options =>
-    options?.machine === undefined ? options : { ...options, machine: plain(options.machine) };
-  return Object.freeze({
-    judge: (reading: ReadingRef, machine: unknown, options: JudgeOptions = {}) => {
-      const { machine: own, kind } = read(machine as MachineRef);
-      const schemes = kind?.schemes;
-      return judge(reading, own, schemes === undefined || options?.schemes ? options : { ...options, schemes });
-    },
-    classify: (reading: ReadingRef, options: ClassifyOptions) => classify(reading, toOptions(options)),
-    limitsFor: (options: LimitsForOptions) => limitsFor(toOptions(options)),
-    selectSchemes: (machine: unknown) => selectSchemes(plain(machine)),
-    parseMachine: (line: string) => {
-      if (typeof line === "string") return plain(line);
-      throw new VeladisError("wrong-type", {
-        ...{ expected: "a machine in words", received: shown(line) },
-        parameter: "line",
+  return withParameters({ parts }, () => {
+    const { machineKinds } = requireKnownOptions(
+      parts,
+      { machineKinds: true },
+      {
+        what: "a part of a toolkit of judging",
+        form: "parts such as { machineKinds: [...] }",
+        place: { parameter: "parts" },
+      },
+    );
+    const place = { parameter: "parts", option: "machineKinds" };
+    const kinds = requireList(machineKinds, "kinds of machine as a list", place).map((kind) => defineMachineKind(kind));
+    const names = kinds.flatMap(({ name, also = [] }) => [name, ...also].map(kindName));
+    const twice = names.find((name, i) => names.indexOf(name) !== i);
+    if (twice !== undefined) {
+      throw new VeladisError("out-of-range", {
+        ...{ expected: "names that differ in one toolkit", received: shown(twice) },
+        ...place,
       });
-    },
-  }) as unknown as SeverityToolkit<Name>;
+    }
+    const read = ownMachineReader(kinds);
+    const plain = (machine: unknown): Machine => read(machine as MachineRef).machine;
+    const toOptions = <Options extends { readonly machine?: unknown }>(options: Options): Options =>
+      options?.machine === undefined ? options : { ...options, machine: plain(options.machine) };
+    return Object.freeze({
+      judge: (reading: ReadingRef, machine: unknown, options: JudgeOptions = {}) => {
+        const { machine: own, kind } = read(machine as MachineRef);
+        const schemes = kind?.schemes;
+        return judge(reading, own, schemes === undefined || options?.schemes ? options : { ...options, schemes });
+      },
+      classify: (reading: ReadingRef, options: ClassifyOptions) => classify(reading, toOptions(options)),
+      limitsFor: (options: LimitsForOptions) => limitsFor(toOptions(options)),
+      selectSchemes: (machine: unknown) => selectSchemes(plain(machine)),
+      parseMachine: (line: string) => {
+        if (typeof line === "string") return plain(line);
+        throw new VeladisError("wrong-type", {
+          ...{ expected: "a machine in words", received: shown(line) },
+          parameter: "line",
+        });
+      },
+    }) as unknown as SeverityToolkit<Name>;
+  });
 }

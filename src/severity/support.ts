@@ -1,4 +1,4 @@
-import { frozen, raised, type Source, shown, VeladisError } from "../core/index";
+import { frozen, inPlace, raised, type Source, shown, VeladisError, withParameters } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { KnownFacts } from "./machine";
 import { labelsAgree } from "./verdict";
@@ -51,7 +51,12 @@ function ruled(natural: number, running: number): "rigid" | "flexible" {
  * ```
  */
 export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "rigid" | "flexible" {
-  return ruled(hertz(naturalFrequency), hertz(excitation));
+  return withParameters({ naturalFrequency, excitation }, () => {
+    const [natural, running] = Object.entries({ naturalFrequency, excitation }).map(([parameter, at]) =>
+      inPlace({ parameter }, () => hertz(at)),
+    ) as [number, number];
+    return ruled(natural, running);
+  });
 }
 
 /** Refuses a support and a mounting of which one is rigid and the other is not: each stands in for the other. */
@@ -87,5 +92,6 @@ function withComputed(known: KnownFacts): KnownFacts {
   throw new VeladisError("out-of-range", {
     expected: `a ${computed} support, since the natural frequency is ${computed === "rigid" ? "" : "not "}25 % above the running frequency`,
     received: shown(support),
+    option: "support",
   });
 }

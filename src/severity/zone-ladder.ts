@@ -21,6 +21,8 @@ export interface ZonesOptions {
   readonly nan?: "refuse" | "keep";
 }
 
+const VALUE: ErrorPlace = /* @__PURE__ */ Object.freeze({ parameter: "value" });
+
 const NONE: ZonesOptions = /* @__PURE__ */ Object.freeze({});
 
 /** What stands for a gap in a list of zones. */
@@ -45,7 +47,7 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
   const more = bounds.slice(3);
   const [za, zb, zc, zd] = zones as [Zone, Zone, Zone, Zone];
   const index = (value: number): number => {
-    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel);
+    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel, "", VALUE);
     if (value <= a) return 0;
     if (value <= b) return 1;
     if (value <= c) return 2;
@@ -55,7 +57,7 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
   };
   // the same ladder once more: a list of zones to look an index up in would cost a third
   const judge = (value: number): Zone => {
-    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel);
+    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel, "", VALUE);
     if (value <= a) return za;
     if (value <= b) return zb;
     if (value <= c) return zc;

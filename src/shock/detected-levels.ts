@@ -1,12 +1,14 @@
 import {
   finiteResult,
   finiteSamples,
+  inPlace,
   requireGiven,
   requireKnownKeys,
   requireNonNegative,
   requirePositive,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 
 /** How a device makes a level of a waveform. */
@@ -33,17 +35,22 @@ const keys: Readonly<Record<keyof DetectedLevelsOptions, true>> = /* @__PURE__ *
 
 /** The detector's time constant, checked. */
 export function requireTimeConstant(detector: LevelDetector): number {
+  return inPlace({ option: "detector" }, () => timeConstantOf(detector));
+}
+
+function timeConstantOf(detector: LevelDetector): number {
   if (detector?.kind === "rms") {
     requireKnownKeys(detector, { kind: true, averaging: true }, "a setting of an RMS detector");
-    return requirePositive(detector.averaging, "an averaging time above zero, in s");
+    return requirePositive(detector.averaging, "an averaging time above zero, in s", { option: "averaging" });
   }
   if (detector?.kind === "peak") {
     requireKnownKeys(detector, { kind: true, decay: true }, "a setting of a peak detector");
-    return requirePositive(detector.decay, "a decay time above zero, in s");
+    return requirePositive(detector.decay, "a decay time above zero, in s", { option: "decay" });
   }
   throw new VeladisError(detector === undefined ? "missing-option" : "unknown-option", {
     expected: 'a detector such as { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
     received: shown((detector as { kind?: unknown } | undefined)?.kind),
+    ...(typeof detector === "object" && { option: "kind" }),
     allowed: ["rms", "peak"],
   });
 }
@@ -70,37 +77,41 @@ export function requireTimeConstant(detector: LevelDetector): number {
  * ```
  */
 export function detectedLevels(samples: ArrayLike<number>, options: DetectedLevelsOptions): Float64Array {
-  const {
-    rate,
-    detector,
-    initial = 0,
-  } = requireKnownKeys(
-    requireGiven(options, "options with rate and detector", { parameter: "options" }),
-    keys,
-    "an option of detected levels",
-    { parameter: "options" },
-  );
-  const checked = finiteSamples(requireGiven(samples, "a list of samples", { parameter: "samples" }));
-  const left = Math.exp(
-    -1 / (requirePositive(rate, "a sampling rate above zero, in Hz") * requireTimeConstant(detector)),
-  );
-  const levels = new Float64Array(checked.length);
-  const start = requireNonNegative(initial, "a level of zero or more before the first sample");
-  if (detector.kind === "rms") {
-    let square = start * start;
-    for (let i = 0; i < levels.length; i++) {
-      const x = checked[i] as number;
-      square = x * x + (square - x * x) * left;
-      levels[i] = Math.sqrt(square);
+  return withParameters({ samples, options }, () => {
+    const {
+      rate,
+      detector,
+      initial = 0,
+    } = requireKnownKeys(
+      requireGiven(options, "options with rate and detector", { parameter: "options" }),
+      keys,
+      "an option of detected levels",
+      { parameter: "options" },
+    );
+    const checked = finiteSamples(requireGiven(samples, "a list of samples", { parameter: "samples" }));
+    const left = Math.exp(
+      -1 /
+        (requirePositive(rate, "a sampling rate above zero, in Hz", { option: "rate" }) *
+          requireTimeConstant(detector)),
+    );
+    const levels = new Float64Array(checked.length);
+    const start = requireNonNegative(initial, "a level of zero or more before the first sample", { option: "initial" });
+    if (detector.kind === "rms") {
+      let square = start * start;
+      for (let i = 0; i < levels.length; i++) {
+        const x = checked[i] as number;
+        square = x * x + (square - x * x) * left;
+        levels[i] = Math.sqrt(square);
+      }
+    } else {
+      let peak = start;
+      for (let i = 0; i < levels.length; i++) {
+        peak = Math.max(Math.abs(checked[i] as number), peak * left);
+        levels[i] = peak;
+      }
     }
-  } else {
-    let peak = start;
-    for (let i = 0; i < levels.length; i++) {
-      peak = Math.max(Math.abs(checked[i] as number), peak * left);
-      levels[i] = peak;
-    }
-  }
-  // what has once left the range of numbers never comes back
-  if (levels.length > 0) finiteResult(levels[levels.length - 1] as number);
-  return levels;
+    // what has once left the range of numbers never comes back
+    if (levels.length > 0) finiteResult(levels[levels.length - 1] as number);
+    return levels;
+  });
 }

@@ -1,12 +1,14 @@
 import { conversionAssumes, convertAmplitude, linearTypeOf, notedAmplitude, sineFrequency } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requireList,
   requirePositive,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, exactAmplitude, madeOf, type Step, union } from "../reading/index";
@@ -57,6 +59,8 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
   "the setting is the peak acceleration at which the switch operates, without the weight of its armature (common practice, no source)",
 ]);
 
+const LIMIT = { parameter: "options", option: "limit" };
+
 /**
  * The setting in g of an acceleration-operated mechanical switch as velocity and displacement across speeds, and the
  * speed below which it cannot protect at a severity limit.
@@ -79,47 +83,53 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
  * ```
  */
 export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOptions = {}): SwitchReach {
-  const { speeds = [], limit } = requireKnownKeys(
-    requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }', { parameter: "options" }),
-    keys,
-    "an option of a switch",
-  );
-  const operates = notedAmplitude(
-    exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"', { parameter: "setting" })),
-    "setting",
-  );
-  if (operates.quantity !== "acceleration") {
-    throw new VeladisError("wrong-quantity", {
-      expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
-      received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
+  return withParameters({ options, setting }, () => {
+    const { speeds = [], limit } = requireKnownOptions(options, keys, {
+      what: "an option of a switch",
+      form: 'options such as { limit: "7.1 mm/s rms" }',
     });
-  }
-  requirePositive(operates.value, "a setting above zero");
-  const level =
-    limit === undefined
-      ? null
-      : notedAmplitude(exactAmplitude(requireGiven(limit, 'a limit such as "7.1 mm/s rms"')), "limit");
-  if (level?.quantity === "acceleration") {
-    throw new VeladisError("wrong-quantity", {
-      expected: "a severity limit in velocity or displacement",
-      received: shown(limit),
+    const operates = inPlace({ parameter: "setting" }, () =>
+      notedAmplitude(exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"')), "setting"),
+    );
+    if (operates.quantity !== "acceleration") {
+      throw new VeladisError("wrong-quantity", {
+        expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
+        received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
+      });
+    }
+    requirePositive(operates.value, "a setting above zero");
+    const level =
+      limit === undefined
+        ? null
+        : inPlace(LIMIT, () =>
+            notedAmplitude(exactAmplitude(requireGiven(limit, 'a limit such as "7.1 mm/s rms"')), "limit"),
+          );
+    if (level?.quantity === "acceleration") {
+      throw new VeladisError("wrong-quantity", {
+        expected: "a severity limit in velocity or displacement",
+        received: shown(limit),
+        option: "limit",
+      });
+    }
+    if (level !== null) requirePositive(level.value, "a limit above zero", LIMIT);
+    const place = { parameter: "options", option: "speeds" };
+    const rows = requireList(speeds, "a list of speeds", place).map((speed, index) =>
+      inPlace({ ...place, index }, () => switchRow(operates, level, hertzOf(speed))),
+    );
+    const blind = level === null ? undefined : sineFrequency(operates, level);
+    const parts = [
+      operates.assumed,
+      level?.assumed,
+      ...rows.map((row) => row.assumed),
+      level === null ? [] : conversionAssumes(linearTypeOf(operates), linearTypeOf(level)),
+    ];
+    return Object.freeze({
+      setting: operates,
+      rows: Object.freeze(rows),
+      blindBelow: blind === undefined ? null : Object.freeze({ hertz: blind, speed: finiteResult(blind * 60) }),
+      assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one), []),
+      assumedFacts,
     });
-  }
-  if (level !== null) requirePositive(level.value, "a limit above zero");
-  const rows = requireList(speeds, "a list of speeds").map((speed) => switchRow(operates, level, hertzOf(speed)));
-  const blind = level === null ? undefined : sineFrequency(operates, level);
-  const parts = [
-    operates.assumed,
-    level?.assumed,
-    ...rows.map((row) => row.assumed),
-    level === null ? [] : conversionAssumes(linearTypeOf(operates), linearTypeOf(level)),
-  ];
-  return Object.freeze({
-    setting: operates,
-    rows: Object.freeze(rows),
-    blindBelow: blind === undefined ? null : Object.freeze({ hertz: blind, speed: finiteResult(blind * 60) }),
-    assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one), []),
-    assumedFacts,
   });
 }
 

@@ -1,12 +1,15 @@
 import { type ConvertedAmplitude, convertAmplitude, multipliedAmplitude, notedAmplitude } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   requireGiven,
   requireKnownKeys,
+  requireKnownOptions,
   requireList,
   requirePositive,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type ChannelSettings, deviceSettings, tripRules } from "../device/index";
 import {
@@ -109,83 +112,99 @@ export function shockImmunity(
   running: string | Amplitude,
   options: ImmunityOptions = {},
 ): Immunity {
-  const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = requireKnownKeys(
-    requireGiven(options, "options such as { milliseconds: [5] }", { parameter: "options" }),
-    { milliseconds: true, multiples: true },
-    "an option of the shocks and bursts",
-  );
-  const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
-  requireKnownKeys(requireGiven(settings, SETTINGS, { parameter: "settings" }), known, "a setting of a device");
-  const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
-  const { threshold } = rules;
-  const reading = notedAmplitude(
-    exactAmplitude(requireGiven(running, RUNNING, { parameter: "running" })),
-    "running vibration",
-  );
-  const hertz = reading.hertz ?? threshold.hertz;
-  if (hertz === undefined) {
-    throw new VeladisError("missing-frequency", {
-      expected: RUNNING,
-      received: shown(running),
-    });
-  }
-  if (threshold.quantity === "displacement") {
-    throw new VeladisError("wrong-quantity", {
-      expected: "a threshold in acceleration or velocity, which a shock reaches",
-      received: shown(rules.type),
-    });
-  }
-  const tau = requireTimeConstant(settings.detector);
-  const highPass = requirePositive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz", {
-    option: "highPass",
-  });
-  const rms = settings.detector.kind === "rms";
-  const { type } = typeOf(threshold.quantity === "velocity" ? "m/s" : "m/s2", rms ? "rms" : "pk");
-  const [before, start, reset] = [reading, threshold, rules.reset].map((one) =>
-    convertAmplitude(one, type, { at: { hertz } }),
-  ) as [ConvertedAmplitude, ConvertedAmplitude, ConvertedAmplitude];
-  const [level, set] = [before.value, start.value];
-  const hold = settings.timerResets === "below threshold" ? set : reset.value;
-  const assumed = union(union(before.assumed, start.assumed), reset.assumed);
-  if (level >= hold) {
-    throw new VeladisError("out-of-range", {
-      expected: "running vibration below the threshold and below what the on-delay starts over at",
-      received: shown(running),
-    });
-  }
-  // all is held to sense before any of it is searched, which takes a while
-  const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
-  const pulses = requireList(milliseconds, "a list of lengths of shocks, in ms").map((length) =>
-    unitPulse(length, Math.max(40 * hertz, 100 * highPass), threshold.quantity === "velocity" ? highPass : undefined),
-  );
-  const bursts = requireList(multiples, "a list of multiples of the threshold").map((multiple) => {
-    const high = finiteResult(set * requirePositive(multiple, MULTIPLE));
-    if (multiple <= 1) {
-      throw new VeladisError("out-of-range", {
-        expected: MULTIPLE,
-        received: shown(multiple),
+  return withParameters({ running, options, settings }, () => {
+    const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = requireKnownOptions(
+      options,
+      { milliseconds: true, multiples: true },
+      { what: "an option of the shocks and bursts", form: "options such as { milliseconds: [5] }" },
+    );
+    const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
+    requireKnownKeys(requireGiven(settings, SETTINGS, { parameter: "settings" }), known, "a setting of a device");
+    const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
+    const { threshold } = rules;
+    const reading = notedAmplitude(
+      exactAmplitude(requireGiven(running, RUNNING, { parameter: "running" })),
+      "running vibration",
+    );
+    const hertz = reading.hertz ?? threshold.hertz;
+    if (hertz === undefined) {
+      throw new VeladisError("missing-frequency", {
+        expected: RUNNING,
+        received: shown(running),
+        parameter: "running",
       });
     }
-    return Object.freeze({
-      level: multipliedAmplitude(threshold, multiple, "a multiple of the threshold"),
-      timesThreshold: multiple,
-      longest: longestBurst(device, high, rules.onDelay),
-      withoutDelay: longestBurst(device, high, 0),
+    if (threshold.quantity === "displacement") {
+      throw new VeladisError("wrong-quantity", {
+        expected: "a threshold in acceleration or velocity, which a shock reaches",
+        received: shown(rules.type),
+        option: "type",
+      });
+    }
+    const tau = requireTimeConstant(settings.detector);
+    const highPass = requirePositive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz", {
+      option: "highPass",
     });
-  });
-  const limit = (pulse: UnitPulse, delay: number): Amplitude | null => {
-    const value = largestShock(device, pulse, delay);
-    if (value === null) return null;
-    const step: Step = Object.freeze({
-      ...({ does: "overall", value, type: "g pk", assumed } as const),
-      note: `the largest half-sine of ${pulse.milliseconds} ms that does not trip, found by trial`,
+    const rms = settings.detector.kind === "rms";
+    const { type } = typeOf(threshold.quantity === "velocity" ? "m/s" : "m/s2", rms ? "rms" : "pk");
+    const [before, start, reset] = [reading, threshold, rules.reset].map((one) =>
+      convertAmplitude(one, type, { at: { hertz } }),
+    ) as [ConvertedAmplitude, ConvertedAmplitude, ConvertedAmplitude];
+    const [level, set] = [before.value, start.value];
+    const hold = settings.timerResets === "below threshold" ? set : reset.value;
+    const assumed = union(union(before.assumed, start.assumed), reset.assumed);
+    if (level >= hold) {
+      throw new VeladisError("out-of-range", {
+        expected: "running vibration below the threshold and below what the on-delay starts over at",
+        received: shown(running),
+        parameter: "running",
+      });
+    }
+    // all is held to sense before any of it is searched, which takes a while
+    const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
+    const pulses = requireList(milliseconds, "a list of lengths of shocks, in ms", { option: "milliseconds" }).map(
+      (length, index) =>
+        inPlace({ parameter: "options", option: "milliseconds", index }, () =>
+          unitPulse(
+            length,
+            Math.max(40 * hertz, 100 * highPass),
+            threshold.quantity === "velocity" ? highPass : undefined,
+          ),
+        ),
+    );
+    const bursts = requireList(multiples, "a list of multiples of the threshold", { option: "multiples" }).map(
+      (multiple, index) => {
+        const place = { parameter: "options", option: "multiples", index };
+        const high = finiteResult(set * requirePositive(multiple, MULTIPLE, place));
+        if (multiple <= 1) {
+          throw new VeladisError("out-of-range", {
+            expected: MULTIPLE,
+            received: shown(multiple),
+            ...place,
+          });
+        }
+        return Object.freeze({
+          level: multipliedAmplitude(threshold, multiple, "a multiple of the threshold"),
+          timesThreshold: multiple,
+          longest: longestBurst(device, high, rules.onDelay),
+          withoutDelay: longestBurst(device, high, 0),
+        });
+      },
+    );
+    const limit = (pulse: UnitPulse, delay: number): Amplitude | null => {
+      const value = largestShock(device, pulse, delay);
+      if (value === null) return null;
+      const step: Step = Object.freeze({
+        ...({ does: "overall", value, type: "g pk", assumed } as const),
+        note: `the largest half-sine of ${pulse.milliseconds} ms that does not trip, found by trial`,
+      });
+      return Object.freeze({ ...amplitudeIn("g pk", value), assumed, history: ownHistory([step]) });
+    };
+    const shocks = pulses.map((pulse) => {
+      const withoutDelay = limit(pulse, 0);
+      const largest = rules.onDelay === 0 ? withoutDelay : limit(pulse, rules.onDelay);
+      return Object.freeze({ milliseconds: pulse.milliseconds, largest, withoutDelay });
     });
-    return Object.freeze({ ...amplitudeIn("g pk", value), assumed, history: ownHistory([step]) });
-  };
-  const shocks = pulses.map((pulse) => {
-    const withoutDelay = limit(pulse, 0);
-    const largest = rules.onDelay === 0 ? withoutDelay : limit(pulse, rules.onDelay);
-    return Object.freeze({ milliseconds: pulse.milliseconds, largest, withoutDelay });
+    return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed, assumedFacts });
   });
-  return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed, assumedFacts });
 }

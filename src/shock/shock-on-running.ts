@@ -1,5 +1,6 @@
 import { convertAmplitude } from "../amplitude/index";
 import {
+  inPlace,
   requireFinite,
   requireGiven,
   requireKnownKeys,
@@ -7,6 +8,7 @@ import {
   requirePositive,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { parseAmplitude } from "../reading/index";
 import { type HalfSine, halfSine } from "./half-sine";
@@ -65,45 +67,51 @@ const MOST = 1e8;
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
-  requireGiven(options, "options with running, shock, rate and seconds", { parameter: "options" });
-  const { running, phase = 0 } = requireKnownKeys(options, keys, "an option of a shock on running vibration");
-  const shock = requireKnownKeys(
-    requireGiven(options.shock, "a shock with its peak, its length and when it begins", { option: "shock" }),
-    shockKeys,
-    "a part of a shock",
-  );
-  const rate = requirePositive(options.rate, "a sampling rate above zero, in Hz", { option: "rate" });
-  const reading = parseAmplitude(running);
-  const pulse = parseAmplitude(shock.peak);
-  if (reading.hertz === undefined) {
-    throw new VeladisError("missing-frequency", {
-      expected: 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"',
-      received: shown(running),
-    });
-  }
-  if (pulse.quantity !== "acceleration" || pulse.detector !== "pk") {
-    throw new VeladisError("wrong-quantity", {
-      expected: 'the peak of a shock as acceleration, such as "20 g pk"',
-      received: shown(shock.peak),
-    });
-  }
-  const amplitude = convertAmplitude(reading, "m/s2 pk").value;
-  const peak = convertAmplitude(pulse, "m/s2 pk").value;
-  const length = requirePositive(shock.milliseconds, "a shock length above zero, in ms") / 1000;
-  const time = requireNonNegative(shock.time, "a beginning of zero or more, in s");
-  const omega = 2 * Math.PI * reading.hertz;
-  const offset = requireFinite(phase, "a phase in rad");
-  const count = Math.round(
-    requirePositive(options.seconds, "a length of the record above zero, in s", { option: "seconds" }) * rate,
-  );
-  if (count > MOST) {
-    throw new VeladisError("out-of-range", {
-      expected: "a record of at most 100 million samples",
-      received: `${options.seconds} s at ${rate} Hz`,
-    });
-  }
-  return Float64Array.from(
-    { length: count },
-    (_, i) => amplitude * Math.sin((omega * i) / rate + offset) + peak * halfSine(i / rate - time, length),
-  );
+  return withParameters({ options }, () => {
+    requireGiven(options, "options with running, shock, rate and seconds", { parameter: "options" });
+    const { running, phase = 0 } = requireKnownKeys(options, keys, "an option of a shock on running vibration");
+    const shock = requireKnownKeys(
+      requireGiven(options.shock, "a shock with its peak, its length and when it begins", { option: "shock" }),
+      shockKeys,
+      "a part of a shock",
+    );
+    const rate = requirePositive(options.rate, "a sampling rate above zero, in Hz", { option: "rate" });
+    const reading = inPlace({ option: "running" }, () => parseAmplitude(running));
+    const pulse = inPlace({ option: "peak" }, () => parseAmplitude(shock.peak));
+    if (reading.hertz === undefined) {
+      throw new VeladisError("missing-frequency", {
+        expected: 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"',
+        received: shown(running),
+        option: "running",
+      });
+    }
+    if (pulse.quantity !== "acceleration" || pulse.detector !== "pk") {
+      throw new VeladisError("wrong-quantity", {
+        expected: 'the peak of a shock as acceleration, such as "20 g pk"',
+        received: shown(shock.peak),
+        option: "peak",
+      });
+    }
+    const amplitude = convertAmplitude(reading, "m/s2 pk").value;
+    const peak = convertAmplitude(pulse, "m/s2 pk").value;
+    const length =
+      requirePositive(shock.milliseconds, "a shock length above zero, in ms", { option: "milliseconds" }) / 1000;
+    const time = requireNonNegative(shock.time, "a beginning of zero or more, in s", { option: "time" });
+    const omega = 2 * Math.PI * reading.hertz;
+    const offset = requireFinite(phase, "a phase in rad", { option: "phase" });
+    const count = Math.round(
+      requirePositive(options.seconds, "a length of the record above zero, in s", { option: "seconds" }) * rate,
+    );
+    if (count > MOST) {
+      throw new VeladisError("out-of-range", {
+        expected: "a record of at most 100 million samples",
+        received: `${options.seconds} s at ${rate} Hz`,
+        option: "seconds",
+      });
+    }
+    return Float64Array.from(
+      { length: count },
+      (_, i) => amplitude * Math.sin((omega * i) / rate + offset) + peak * halfSine(i / rate - time, length),
+    );
+  });
 }

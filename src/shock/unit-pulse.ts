@@ -22,7 +22,8 @@ const MOST = 250_000;
  * @param highPass - corner of the high-pass of a device that forms velocity
  */
 export function unitPulse(milliseconds: number, fastest: number, highPass?: number): UnitPulse {
-  const length = requirePositive(milliseconds, "a shock length above zero, in ms") / 1000;
+  const length =
+    requirePositive(milliseconds, "a shock length above zero, in ms", { parameter: "milliseconds" }) / 1000;
   const rate = Math.min(Math.max(64 / length, fastest), 4e6);
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing
   const ringing = highPass === undefined ? 0 : 12 / (Math.SQRT2 * Math.PI * highPass);

@@ -1,4 +1,4 @@
-import { finiteResult, finiteSamples, requireGiven, requirePositive } from "../core/index";
+import { finiteResult, finiteSamples, requireGiven, requirePositive, withParameters } from "../core/index";
 
 /**
  * Velocity in m/s of acceleration in m/s2, as a velocity device with a second-order high-pass forms it.
@@ -21,26 +21,29 @@ import { finiteResult, finiteSamples, requireGiven, requirePositive } from "../c
  * ```
  */
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
-  const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz", { parameter: "rate" });
-  const omega =
-    k *
-    Math.tan(
-      (2 * Math.PI * requirePositive(highPass, "a high-pass corner above zero, in Hz", { parameter: "highPass" })) / k,
-    );
-  const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
-  const a1 = (2 * (omega * omega - k * k)) / a0;
-  const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;
-  const b = k / a0;
-  const samples = finiteSamples(requireGiven(acceleration, "a list of samples", { parameter: "acceleration" }));
-  const velocity = new Float64Array(samples.length);
-  let [x1, x2, y1, y2] = [0, 0, 0, 0];
-  for (let i = 0; i < velocity.length; i++) {
-    const x = samples[i] as number;
-    const y = b * (x - x2) - a1 * y1 - a2 * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
-    velocity[i] = y;
-  }
-  // what has once left the range of numbers never comes back
-  if (velocity.length > 0) finiteResult(velocity[velocity.length - 1] as number);
-  return velocity;
+  return withParameters({ rate, highPass, acceleration }, () => {
+    const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz", { parameter: "rate" });
+    const omega =
+      k *
+      Math.tan(
+        (2 * Math.PI * requirePositive(highPass, "a high-pass corner above zero, in Hz", { parameter: "highPass" })) /
+          k,
+      );
+    const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
+    const a1 = (2 * (omega * omega - k * k)) / a0;
+    const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;
+    const b = k / a0;
+    const samples = finiteSamples(requireGiven(acceleration, "a list of samples", { parameter: "acceleration" }));
+    const velocity = new Float64Array(samples.length);
+    let [x1, x2, y1, y2] = [0, 0, 0, 0];
+    for (let i = 0; i < velocity.length; i++) {
+      const x = samples[i] as number;
+      const y = b * (x - x2) - a1 * y1 - a2 * y2;
+      [x2, x1, y2, y1] = [x1, x, y1, y];
+      velocity[i] = y;
+    }
+    // what has once left the range of numbers never comes back
+    if (velocity.length > 0) finiteResult(velocity[velocity.length - 1] as number);
+    return velocity;
+  });
 }

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { shown, VeladisError, withParameters } from "../core/index";
 import { sineRatio } from "../detectors/index";
 import { type Amplitude, typeOf } from "../reading/index";
 import { type Band, binsOf, requireBand } from "./band";
@@ -28,6 +28,7 @@ export function requireBandOf(
   throw new VeladisError("out-of-range", {
     expected: `a band that begins at ${lowest} Hz or above, from where on lines are given`,
     received: `${shown(checked[0])} Hz`,
+    parameter: "band",
   });
 }
 
@@ -49,16 +50,18 @@ export function requireBandOf(
  * ```
  */
 export function bandOverall(spectrum: Spectrum, band: Band): BandOverall {
-  const { unit, detector, resolution, values, noiseBandwidth } = requireSpectrum(spectrum);
-  const given = requireBandOf(band, spectrum);
-  const [first, end] = binsOf(given, resolution);
-  const last = Math.min(end, values.length - 1);
-  let squares = 0;
-  for (let k = first; k <= last; k++) squares += (values[k] as number) ** 2;
-  const rms = sineRatio(detector, "rms") * Math.sqrt(squares / noiseBandwidth);
-  return Object.freeze({
-    ...measured(finiteLevel(rms), typeOf(unit, "rms"), bandNote(given)),
-    band: given,
-    bins: [first, last] as const,
+  return withParameters({ spectrum, band }, () => {
+    const { unit, detector, resolution, values, noiseBandwidth } = requireSpectrum(spectrum);
+    const given = requireBandOf(band, spectrum);
+    const [first, end] = binsOf(given, resolution);
+    const last = Math.min(end, values.length - 1);
+    let squares = 0;
+    for (let k = first; k <= last; k++) squares += (values[k] as number) ** 2;
+    const rms = sineRatio(detector, "rms") * Math.sqrt(squares / noiseBandwidth);
+    return Object.freeze({
+      ...measured(finiteLevel(rms), typeOf(unit, "rms"), bandNote(given)),
+      band: given,
+      bins: [first, last] as const,
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { requireKnownOptions, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { derivativeOrder, type Quantity, type UnitSpelling, type UnitSymbol, unitFactor, units } from "../units/index";
 import { finiteLevels } from "./finite-level";
 import type { OverallOptions } from "./overall-type";
@@ -10,7 +10,11 @@ import type { Samples } from "./samples";
 /** Points to a sample, if it is a number of them. */
 export function requireOversampling(over: number): number {
   if (Number.isInteger(over) && over >= 1 && over <= 64) return over;
-  throw new VeladisError("out-of-range", { expected: "1 to 64 points for each sample", received: shown(over) });
+  throw new VeladisError("out-of-range", {
+    expected: "1 to 64 points for each sample",
+    received: shown(over),
+    option: "oversample",
+  });
 }
 
 /** Points of the longest waveform that is made finer than its record. */
@@ -81,33 +85,38 @@ const keys: Readonly<Record<keyof BandWaveformOptions, true>> = /* @__PURE__ */ 
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  requireKnownOptions(options, keys, { what: "an option of a waveform", form: "options with rate, unit, band and as" });
-  const from = sampleUnit(options.unit);
-  const unit = sampleUnit(options.as);
-  const over = requireOversampling(options.oversample ?? 1);
-  const steps = derivativeOrder(from, unit);
-  const { rate, band, edges, order, detrend } = options;
-  const record = recordBins(
-    samples,
-    {
-      rate,
-      band,
-      ...(edges !== undefined && { edges }),
-      ...(order !== undefined && { order }),
-      ...(detrend !== undefined && { detrend }),
-    },
-    steps,
-  );
-  const { done } = record;
-  return Object.freeze({
-    unit,
-    quantity: units[unit].quantity,
-    rate: rate * over,
-    band: done.band,
-    edges: done.edges,
-    ...(done.order !== undefined && { order: done.order }),
-    detrend: done.detrend,
-    bins: done.bins,
-    values: finiteLevels(waveformOfBins(record, steps, over, unitFactor(from, unit))),
+  return withParameters({ samples, options }, () => {
+    requireKnownOptions(options, keys, {
+      what: "an option of a waveform",
+      form: "options with rate, unit, band and as",
+    });
+    const from = sampleUnit(options.unit);
+    const unit = sampleUnit(options.as, "as");
+    const over = requireOversampling(options.oversample ?? 1);
+    const steps = derivativeOrder(from, unit);
+    const { rate, band, edges, order, detrend } = options;
+    const record = recordBins(
+      samples,
+      {
+        rate,
+        band,
+        ...(edges !== undefined && { edges }),
+        ...(order !== undefined && { order }),
+        ...(detrend !== undefined && { detrend }),
+      },
+      steps,
+    );
+    const { done } = record;
+    return Object.freeze({
+      unit,
+      quantity: units[unit].quantity,
+      rate: rate * over,
+      band: done.band,
+      edges: done.edges,
+      ...(done.order !== undefined && { order: done.order }),
+      detrend: done.detrend,
+      bins: done.bins,
+      values: finiteLevels(waveformOfBins(record, steps, over, unitFactor(from, unit))),
+    });
   });
 }

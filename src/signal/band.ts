@@ -14,11 +14,11 @@ export type BandEdges = keyof typeof bandEdges;
 
 /** The name of an edge rule, if it is one. */
 export function requireBandEdges(name: string): BandEdges {
-  return requireChoice(name, Object.keys(bandEdges) as BandEdges[], "how the band ends");
+  return requireChoice(name, Object.keys(bandEdges) as BandEdges[], "how the band ends", { parameter: "edges" });
 }
 
 function refuse(expected: string, received: string): never {
-  throw new VeladisError("out-of-range", { expected, received });
+  throw new VeladisError("out-of-range", { expected, received, parameter: "band" });
 }
 
 /**
@@ -30,10 +30,14 @@ function refuse(expected: string, received: string): never {
  */
 export function requireBand(band: Band, rate: number, resolution: number): Band {
   if (!Array.isArray(band) || band.length !== 2) {
-    throw new VeladisError("wrong-type", { expected: "a band as [low, high] in Hz", received: shown(band) });
+    throw new VeladisError("wrong-type", {
+      expected: "a band as [low, high] in Hz",
+      received: shown(band),
+      parameter: "band",
+    });
   }
-  const low = requireFinite(band[0], "a lower edge of the band, in Hz");
-  const high = requireFinite(band[1], "an upper edge of the band, in Hz");
+  const low = requireFinite(band[0], "a lower edge of the band, in Hz", { parameter: "band", index: 0 });
+  const high = requireFinite(band[1], "an upper edge of the band, in Hz", { parameter: "band", index: 1 });
   const edges = `${low} to ${high} Hz`;
   if (!(low > 0 && low < high)) refuse("a band that begins above 0 Hz and ends higher", edges);
   if (high > (rate / 2) * (1 + 1e-12)) {

@@ -1,4 +1,4 @@
-import { dataText, requireList, requirePositive, shown, VeladisError } from "../core/index";
+import { dataText, requireList, requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import { decibelsPerOctave, slopeExponent } from "./slope";
 
 /** A break point of a profile: frequency in hertz, density. */
@@ -11,23 +11,34 @@ export type BreakPoint = readonly [hertz: number, density: number];
  *   `out-of-range` when frequencies do not rise
  */
 export function requireBreakPoints(points: readonly BreakPoint[]): readonly BreakPoint[] {
-  if (!Array.isArray(points) || Array.from(points).some((point) => !Array.isArray(point) || point.length !== 2)) {
+  const odd = Array.isArray(points)
+    ? Array.from(points).findIndex((one) => !Array.isArray(one) || one.length !== 2)
+    : 0;
+  if (!Array.isArray(points) || odd >= 0) {
     throw new VeladisError("wrong-type", {
       expected: "a list of break points such as [[10, 0.01], [100, 0.1]], frequency in Hz and density",
       received: Array.isArray(points) ? dataText(points) : shown(points),
+      parameter: "points",
+      ...(Array.isArray(points) && { index: odd }),
     });
   }
   if (points.length < 2) {
-    throw new VeladisError("missing-fact", { expected: "two break points or more", received: `${points.length}` });
+    throw new VeladisError("missing-fact", {
+      expected: "two break points or more",
+      received: `${points.length}`,
+      parameter: "points",
+    });
   }
   points.forEach(([hertz, density], i) => {
-    requirePositive(hertz, `a frequency above zero at break point ${i}, in Hz`);
-    requirePositive(density, `a density above zero at break point ${i}`);
+    const place = { parameter: "points", index: i };
+    requirePositive(hertz, `a frequency above zero at break point ${i}, in Hz`, place);
+    requirePositive(density, `a density above zero at break point ${i}`, place);
     const before = points[i - 1]?.[0];
     if (before !== undefined && !(hertz > before)) {
       throw new VeladisError("out-of-range", {
         expected: `a frequency above ${before} Hz at break point ${i}, since frequencies rise`,
         received: `${hertz} Hz`,
+        ...place,
       });
     }
   });
@@ -51,9 +62,11 @@ function exponentBetween([f1, s1]: BreakPoint, [f2, s2]: BreakPoint): number {
  * ```
  */
 export function profileSlopes(points: readonly BreakPoint[]): number[] {
-  return requireBreakPoints(points)
-    .slice(1)
-    .map((point, i) => decibelsPerOctave(exponentBetween(points[i] as BreakPoint, point)));
+  return withParameters({ points }, () => {
+    return requireBreakPoints(points)
+      .slice(1)
+      .map((point, i) => decibelsPerOctave(exponentBetween(points[i] as BreakPoint, point)));
+  });
 }
 
 /**
@@ -68,19 +81,21 @@ export function profileSlopes(points: readonly BreakPoint[]): number[] {
  * ```
  */
 export function profileDensity(points: readonly BreakPoint[], hertz: number): number {
-  const checked = requireBreakPoints(points);
-  const at = requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" });
-  const i = checked.findIndex(([f], k) => k > 0 && at <= f);
-  const [from, to] = [checked[i - 1], checked[i]];
-  if (from === undefined || to === undefined || at < from[0]) {
-    const [low, high] = [checked[0] as BreakPoint, checked[checked.length - 1] as BreakPoint];
-    throw new VeladisError("out-of-range", {
-      expected: `a frequency from ${low[0]} to ${high[0]} Hz`,
-      received: `${at} Hz`,
-    });
-  }
-  const part = Math.log(at / from[0]) / Math.log(to[0] / from[0]);
-  return Math.exp(Math.log(from[1]) + part * (Math.log(to[1]) - Math.log(from[1])));
+  return withParameters({ points, hertz }, () => {
+    const checked = requireBreakPoints(points);
+    const at = requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" });
+    const i = checked.findIndex(([f], k) => k > 0 && at <= f);
+    const [from, to] = [checked[i - 1], checked[i]];
+    if (from === undefined || to === undefined || at < from[0]) {
+      const [low, high] = [checked[0] as BreakPoint, checked[checked.length - 1] as BreakPoint];
+      throw new VeladisError("out-of-range", {
+        expected: `a frequency from ${low[0]} to ${high[0]} Hz`,
+        received: `${at} Hz`,
+      });
+    }
+    const part = Math.log(at / from[0]) / Math.log(to[0] / from[0]);
+    return Math.exp(Math.log(from[1]) + part * (Math.log(to[1]) - Math.log(from[1])));
+  });
 }
 
 /**
@@ -96,15 +111,18 @@ export function profileDensity(points: readonly BreakPoint[], hertz: number): nu
  * ```
  */
 export function pointAlong(point: BreakPoint, decibels: number, hertz: number): BreakPoint {
-  const [f, s] = requireList(point, "a break point as [hertz, density]", { parameter: "point" });
-  const ratio =
-    requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" }) /
-    requirePositive(f as number, "a frequency above zero, in Hz");
-  return [
-    hertz,
-    requirePositive(
-      requirePositive(s as number, "a density above zero") * ratio ** slopeExponent(decibels),
-      "a density above zero",
-    ),
-  ];
+  return withParameters({ point, decibels, hertz }, () => {
+    const [f, s] = requireList(point, "a break point as [hertz, density]", { parameter: "point" });
+    const ratio =
+      requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" }) /
+      requirePositive(f as number, "a frequency above zero, in Hz", { parameter: "point", index: 0 });
+    return [
+      hertz,
+      requirePositive(
+        requirePositive(s as number, "a density above zero", { parameter: "point", index: 1 }) *
+          ratio ** slopeExponent(decibels),
+        "a density above zero",
+      ),
+    ];
+  });
 }

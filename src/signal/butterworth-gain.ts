@@ -1,4 +1,4 @@
-import { requirePositive, shown, VeladisError } from "../core/index";
+import { requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import { type Band, requireBand } from "./band";
 import { finiteLevel } from "./finite-level";
 
@@ -18,6 +18,7 @@ export function requireFilterOrder(order: number, least = 1): number {
   throw new VeladisError("out-of-range", {
     expected: `a filter order from ${least} to 12`,
     received: shown(order),
+    parameter: "order",
   });
 }
 
@@ -36,15 +37,17 @@ export function requireFilterOrder(order: number, least = 1): number {
  * ```
  */
 export function bandPassPowerGain(band: Band, order: number, hertz: number): number {
-  const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
-  return finiteLevel(
-    powerGain(
-      low,
-      high,
-      requireFilterOrder(order),
-      requirePositive(hertz, "a frequency above zero", { parameter: "hertz" }),
-    ),
-  );
+  return withParameters({ band, order, hertz }, () => {
+    const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
+    return finiteLevel(
+      powerGain(
+        low,
+        high,
+        requireFilterOrder(order),
+        requirePositive(hertz, "a frequency above zero", { parameter: "hertz" }),
+      ),
+    );
+  });
 }
 
 /** The same of what is checked: it is asked for every bin. */

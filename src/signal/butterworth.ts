@@ -1,4 +1,4 @@
-import { requireChoice, requireKnownOptions, shown, VeladisError } from "../core/index";
+import { requireChoice, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { requireFilterOrder } from "./butterworth-gain";
 import { requireSamplingRate } from "./samples";
 import { type Complex, type Section, sectionResponse } from "./second-order-sections";
@@ -96,6 +96,7 @@ function refuseEdges({ kind, edges, rate }: Omit<ButterworthOptions, "order">): 
   throw new VeladisError("out-of-range", {
     expected: `${kind === "band-pass" ? "two rising edges" : "one edge"} above 0 and below ${rate / 2} Hz, half the sampling rate`,
     received: Array.isArray(edges) ? edges.slice(0, 3).map(shown).join(" and ") || "nothing" : shown(edges),
+    option: "edges",
   });
 }
 
@@ -126,25 +127,27 @@ const keys: Readonly<Record<keyof ButterworthOptions, true>> = /* @__PURE__ */ O
  * ```
  */
 export function butterworth(options: ButterworthOptions): Section[] {
-  requireKnownOptions(options, keys, {
-    what: "an option of a filter",
-    form: "options with kind, order, edges and rate",
-  });
-  const { kind } = options;
-  requireChoice(kind, Object.keys(zeros), "a kind of filter");
-  const rate = requireSamplingRate(options.rate);
-  const order = requireFilterOrder(options.order);
-  const warped = requireEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];
-  const poles =
-    kind === "band-pass"
-      ? bandPassPoles(order, warped[0], warped[1])
-      : onePassPoles(order, warped[0], kind === "high-pass");
-  const middle =
-    kind === "low-pass" ? 0 : kind === "high-pass" ? Math.PI : 2 * Math.atan(Math.sqrt(warped[0] * warped[1]));
-  return poles.map((a): Section => {
-    const b = zeros[kind][a[1] === 0 ? "one" : "two"];
-    const gain = Math.hypot(...sectionResponse({ b, a }, middle));
-    if (!(gain > 0 && gain < Number.POSITIVE_INFINITY)) refuseEdges(options);
-    return { b: [b[0] / gain, b[1] / gain, b[2] / gain], a };
+  return withParameters({ options }, () => {
+    requireKnownOptions(options, keys, {
+      what: "an option of a filter",
+      form: "options with kind, order, edges and rate",
+    });
+    const { kind } = options;
+    requireChoice(kind, Object.keys(zeros), "a kind of filter", { option: "kind" });
+    const rate = requireSamplingRate(options.rate);
+    const order = requireFilterOrder(options.order);
+    const warped = requireEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];
+    const poles =
+      kind === "band-pass"
+        ? bandPassPoles(order, warped[0], warped[1])
+        : onePassPoles(order, warped[0], kind === "high-pass");
+    const middle =
+      kind === "low-pass" ? 0 : kind === "high-pass" ? Math.PI : 2 * Math.atan(Math.sqrt(warped[0] * warped[1]));
+    return poles.map((a): Section => {
+      const b = zeros[kind][a[1] === 0 ? "one" : "two"];
+      const gain = Math.hypot(...sectionResponse({ b, a }, middle));
+      if (!(gain > 0 && gain < Number.POSITIVE_INFINITY)) refuseEdges(options);
+      return { b: [b[0] / gain, b[1] / gain, b[2] / gain], a };
+    });
   });
 }

@@ -1,3 +1,4 @@
+import { inPlace, withParameters } from "../core/index";
 import { sineRatio } from "../detectors/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -30,18 +31,20 @@ export interface ConvertSpectrumOptions {
  * ```
  */
 export function convertSpectrum(spectrum: Spectrum, to: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
-  const { unit, detector, quantity } = linearType(to);
-  const { resolution } = requireSpectrum(spectrum);
-  const steps = derivativeOrder(spectrum.unit, unit);
-  const lowest = Math.max(spectrum.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
-  const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
-  return Object.freeze({
-    ...spectrum,
-    unit,
-    detector,
-    quantity,
-    derivativeOrder: spectrum.derivativeOrder + steps,
-    lowest,
-    values: convertedLines(spectrum, factor, steps, lowest),
+  return withParameters({ options, to, spectrum }, () => {
+    const { unit, detector, quantity } = inPlace({ parameter: "to" }, () => linearType(to));
+    const { resolution } = requireSpectrum(spectrum);
+    const steps = derivativeOrder(spectrum.unit, unit);
+    const lowest = Math.max(spectrum.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
+    const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
+    return Object.freeze({
+      ...spectrum,
+      unit,
+      detector,
+      quantity,
+      derivativeOrder: spectrum.derivativeOrder + steps,
+      lowest,
+      values: convertedLines(spectrum, factor, steps, lowest),
+    });
   });
 }

@@ -14,13 +14,15 @@ export function lowestFrequency(from: number | undefined, steps: number, resolut
     throw new VeladisError("missing-frequency", {
       expected: "a lowest frequency, as in { lowest: 10 }, since the quantity changes line by line",
       received: "nothing",
+      option: "lowest",
     });
   }
-  const lowest = requireNonNegative(from, "a lowest frequency of zero or more, in Hz");
+  const lowest = requireNonNegative(from, "a lowest frequency of zero or more, in Hz", { option: "lowest" });
   if (steps < 0 && lowest < resolution) {
     throw new VeladisError("out-of-range", {
       expected: `a lowest frequency of ${resolution} Hz, the resolution, or more, since integration divides by it`,
       received: shown(from),
+      option: "lowest",
     });
   }
   return lowest;

@@ -1,4 +1,4 @@
-import { requireText, shown, VeladisError } from "../core/index";
+import { requireText, shown, VeladisError, withParameters } from "../core/index";
 import { findUnit, type UnitSymbol, unitSymbol, units } from "../units/index";
 
 /** The symbols of units that are one word, which need no brackets to be squared. */
@@ -37,22 +37,24 @@ const workedOut: Readonly<Record<string, UnitSymbol>> = {
  * ```
  */
 export function densityUnit(written: string): UnitSymbol {
-  const plain = requireText(written, FORM, { parameter: "written" })
-    .trim()
-    .normalize("NFKC")
-    .replaceAll("^", "")
-    .replace(/\s+/g, "");
-  const known = workedOut[plain];
-  if (known !== undefined && Object.hasOwn(workedOut, plain)) return known;
-  const squared = /^(?:\((.+)\)|([^()]+))2\/Hz$/i.exec(plain);
-  const inside = squared?.[1] ?? squared?.[2];
-  if (inside === undefined || (squared?.[2] !== undefined && inside.includes("/"))) {
-    throw new VeladisError("syntax", {
-      expected: FORM,
-      received: shown(written),
-      ...(findUnit(plain) !== undefined && { didYouMean: [densityText(unitSymbol(plain))] }),
-      allowed: (Object.keys(units) as UnitSymbol[]).map(densityText),
-    });
-  }
-  return unitSymbol(inside);
+  return withParameters({ written }, () => {
+    const plain = requireText(written, FORM, { parameter: "written" })
+      .trim()
+      .normalize("NFKC")
+      .replaceAll("^", "")
+      .replace(/\s+/g, "");
+    const known = workedOut[plain];
+    if (known !== undefined && Object.hasOwn(workedOut, plain)) return known;
+    const squared = /^(?:\((.+)\)|([^()]+))2\/Hz$/i.exec(plain);
+    const inside = squared?.[1] ?? squared?.[2];
+    if (inside === undefined || (squared?.[2] !== undefined && inside.includes("/"))) {
+      throw new VeladisError("syntax", {
+        expected: FORM,
+        received: shown(written),
+        ...(findUnit(plain) !== undefined && { didYouMean: [densityText(unitSymbol(plain))] }),
+        allowed: (Object.keys(units) as UnitSymbol[]).map(densityText),
+      });
+    }
+    return unitSymbol(inside);
+  });
 }

@@ -1,4 +1,4 @@
-import { requireKnownOptions, shown, VeladisError } from "../core/index";
+import { inPlace, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, type UnitSpelling, unitFactor, units } from "../units/index";
 import { type Band, binsOf } from "./band";
@@ -52,23 +52,25 @@ const keys: Readonly<Record<keyof DensityOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  requireKnownOptions(options, keys, { what: "an option of a density", form: "options with rate and unit" });
-  const rate = requireSamplingRate(options.rate);
-  const squared = sampleUnit(options.unit);
-  const x = vibrationSamples(samples, 2 * SEGMENTS);
-  const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
-  const averager = welchAverager({ ...options, segment }, x.length);
-  averager.push(x);
-  const scale = 1 / (rate * averager.weightSquares);
-  return Object.freeze({
-    unit: densityText(squared),
-    squared,
-    quantity: units[squared].quantity,
-    rate,
-    resolution: rate / segment,
-    lowest: 0,
-    ...averager.averaging(),
-    values: finiteLevels(averager.power().map((power) => power * scale)),
+  return withParameters({ samples, options }, () => {
+    requireKnownOptions(options, keys, { what: "an option of a density", form: "options with rate and unit" });
+    const rate = requireSamplingRate(options.rate);
+    const squared = sampleUnit(options.unit);
+    const x = vibrationSamples(samples, 2 * SEGMENTS);
+    const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
+    const averager = welchAverager({ ...options, segment }, x.length);
+    averager.push(x);
+    const scale = 1 / (rate * averager.weightSquares);
+    return Object.freeze({
+      unit: densityText(squared),
+      squared,
+      quantity: units[squared].quantity,
+      rate,
+      resolution: rate / segment,
+      lowest: 0,
+      ...averager.averaging(),
+      values: finiteLevels(averager.power().map((power) => power * scale)),
+    });
   });
 }
 
@@ -91,18 +93,20 @@ export function convertDensity(
   unit: DensityUnit,
   options: { readonly lowest?: number } = {},
 ): Density {
-  const squared = densityUnit(unit);
-  const steps = derivativeOrder(requireDensity(density).squared, squared);
-  const { resolution } = density;
-  const lowest = Math.max(density.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
-  const factor = unitFactor(density.squared, squared) ** 2;
-  return Object.freeze({
-    ...density,
-    unit: densityText(squared),
-    squared,
-    quantity: units[squared].quantity,
-    lowest,
-    values: convertedLines(density, factor, 2 * steps, lowest),
+  return withParameters({ options, unit, density }, () => {
+    const squared = inPlace({ parameter: "unit" }, () => densityUnit(unit));
+    const steps = derivativeOrder(requireDensity(density).squared, squared);
+    const { resolution } = density;
+    const lowest = Math.max(density.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
+    const factor = unitFactor(density.squared, squared) ** 2;
+    return Object.freeze({
+      ...density,
+      unit: densityText(squared),
+      squared,
+      quantity: units[squared].quantity,
+      lowest,
+      values: convertedLines(density, factor, 2 * steps, lowest),
+    });
   });
 }
 
@@ -122,19 +126,22 @@ export function convertDensity(
  * ```
  */
 export function densityOverall(density: Density, band: Band, as?: AmplitudeType): BandOverall {
-  const { squared, quantity, resolution, values } = requireDensity(density);
-  const answer = linearType(as ?? `${squared} rms`);
-  if (answer.quantity !== quantity || answer.detector !== "rms") {
-    throw new VeladisError("wrong-quantity", {
-      expected: `an RMS value of ${quantity}; use convertDensity for another quantity`,
-      received: shown(as),
-    });
-  }
-  const inside = requireBandOf(band, density);
-  const [first, end] = binsOf(inside, resolution);
-  const last = Math.min(end, values.length - 1);
-  let sum = 0;
-  for (let k = first; k <= last; k++) sum += values[k] as number;
-  const rms = finiteLevel(unitFactor(squared, answer.unit) * Math.sqrt(sum * resolution));
-  return Object.freeze({ ...measured(rms, answer, bandNote(inside)), band: inside, bins: [first, last] as const });
+  return withParameters({ density, band, as }, () => {
+    const { squared, quantity, resolution, values } = requireDensity(density);
+    const answer = linearType(as ?? `${squared} rms`);
+    if (answer.quantity !== quantity || answer.detector !== "rms") {
+      throw new VeladisError("wrong-quantity", {
+        expected: `an RMS value of ${quantity}; use convertDensity for another quantity`,
+        received: shown(as),
+        parameter: "as",
+      });
+    }
+    const inside = requireBandOf(band, density);
+    const [first, end] = binsOf(inside, resolution);
+    const last = Math.min(end, values.length - 1);
+    let sum = 0;
+    for (let k = first; k <= last; k++) sum += values[k] as number;
+    const rms = finiteLevel(unitFactor(squared, answer.unit) * Math.sqrt(sum * resolution));
+    return Object.freeze({ ...measured(rms, answer, bandNote(inside)), band: inside, bins: [first, last] as const });
+  });
 }

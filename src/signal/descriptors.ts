@@ -1,4 +1,4 @@
-import { requireKnownOptions, VeladisError } from "../core/index";
+import { requireKnownOptions, VeladisError, withParameters } from "../core/index";
 import { type Detector, detectorFacts } from "../detectors/index";
 import { type Amplitude, typeOf } from "../reading/index";
 import type { Quantity, UnitSpelling, UnitSymbol } from "../units/index";
@@ -86,44 +86,50 @@ const keys: Readonly<Record<keyof DescriptorsOptions, true>> = /* @__PURE__ */ O
  * ```
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
-  requireKnownOptions(options, keys, { what: "an option of descriptors", form: "options with the unit" });
-  const unit = sampleUnit(options.unit);
-  const removed = requireTrend(options.detrend ?? "mean");
-  const x = vibrationSamples(samples);
-  const { mean } = lineOf(x);
-  const flatCrest = longestCrest(x);
-  removeTrend(x, removed);
-  const by = (detector: Detector): Amplitude =>
-    measured(detectorFacts[detector].ofSamples(x), typeOf(unit, detector), "read from the samples");
-  const about = lineOf(x).mean;
-  let square = 0;
-  let cube = 0;
-  let fourth = 0;
-  for (let i = 0; i < x.length; i++) {
-    const off = (x[i] as number) - about;
-    square += off * off;
-    cube += off * off * off;
-    fourth += off * off * off * off;
-  }
-  const variance = square / x.length;
-  const rms = by("rms");
-  const peak = by("pk");
-  if (!(finiteLevel(rms.value) > 0)) {
-    throw new VeladisError("sensor-fault", { expected: "a signal that vibrates", received: "nothing but its trend" });
-  }
-  return Object.freeze({
-    unit,
-    quantity: rms.quantity,
-    count: x.length,
-    removed,
-    mean: finiteLevel(mean),
-    rms,
-    peak,
-    peakToPeak: by("pp"),
-    average: by("avg"),
-    crestFactor: peak.value / rms.value,
-    skewness: finiteLevel(cube / x.length / variance ** 1.5),
-    kurtosis: finiteLevel(fourth / x.length / variance ** 2),
-    flatCrest,
+  return withParameters({ samples, options }, () => {
+    requireKnownOptions(options, keys, { what: "an option of descriptors", form: "options with the unit" });
+    const unit = sampleUnit(options.unit);
+    const removed = requireTrend(options.detrend ?? "mean");
+    const x = vibrationSamples(samples);
+    const { mean } = lineOf(x);
+    const flatCrest = longestCrest(x);
+    removeTrend(x, removed);
+    const by = (detector: Detector): Amplitude =>
+      measured(detectorFacts[detector].ofSamples(x), typeOf(unit, detector), "read from the samples");
+    const about = lineOf(x).mean;
+    let square = 0;
+    let cube = 0;
+    let fourth = 0;
+    for (let i = 0; i < x.length; i++) {
+      const off = (x[i] as number) - about;
+      square += off * off;
+      cube += off * off * off;
+      fourth += off * off * off * off;
+    }
+    const variance = square / x.length;
+    const rms = by("rms");
+    const peak = by("pk");
+    if (!(finiteLevel(rms.value) > 0)) {
+      throw new VeladisError("sensor-fault", {
+        expected: "a signal that vibrates",
+        received: "nothing but its trend",
+        parameter: "samples",
+      });
+    }
+    return Object.freeze({
+      unit,
+      quantity: rms.quantity,
+      count: x.length,
+      removed,
+      mean: finiteLevel(mean),
+      rms,
+      peak,
+      peakToPeak: by("pp"),
+      average: by("avg"),
+      crestFactor: peak.value / rms.value,
+      skewness: finiteLevel(cube / x.length / variance ** 1.5),
+      kurtosis: finiteLevel(fourth / x.length / variance ** 2),
+      flatCrest,
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { frozen, requireChoice } from "../core/index";
+import { frozen, requireChoice, withParameters } from "../core/index";
 import { finiteLevels } from "./finite-level";
 import { finiteSamples, type Samples, sumOf } from "./samples";
 
@@ -14,7 +14,7 @@ export type Trend = keyof typeof trends;
 
 /** The name of a trend, if it is one. */
 export function requireTrend(name: string): Trend {
-  return requireChoice(name, Object.keys(trends) as Trend[], "what to take off the record", { option: "trend" });
+  return requireChoice(name, Object.keys(trends) as Trend[], "what to take off the record", { parameter: "detrend" });
 }
 
 /** Mean of the record, and slope a sample of its line of least squares. */
@@ -57,5 +57,7 @@ export function removeTrend(x: Float64Array, trend: Trend): Float64Array {
  * ```
  */
 export function detrended(samples: Samples, trend: Trend = "mean"): Float64Array {
-  return finiteLevels(removeTrend(finiteSamples(samples), requireTrend(trend)));
+  return withParameters({ samples, trend }, () => {
+    return finiteLevels(removeTrend(finiteSamples(samples), requireTrend(trend)));
+  });
 }

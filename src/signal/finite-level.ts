@@ -11,6 +11,7 @@ export function finiteLevel(value: number): number {
   throw new VeladisError("not-finite", {
     expected: "values whose squares a number can hold",
     received: "values beyond 1e150 or so, as of a file read in the wrong format",
+    parameter: "samples",
   });
 }
 

@@ -1,4 +1,4 @@
-import { requireNonNegative } from "../core/index";
+import { requireNonNegative, withParameters } from "../core/index";
 
 const ROOT_HALF_PI = 1.2533141373155001; // sqrt(pi / 2)
 
@@ -32,9 +32,11 @@ function beyond(k: number): number {
  * ```
  */
 export function gaussianWithin(sigmas: number): number {
-  return (
-    1 - beyond(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }))
-  );
+  return withParameters({ sigmas }, () => {
+    return (
+      1 - beyond(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }))
+    );
+  });
 }
 
 /**
@@ -50,7 +52,10 @@ export function gaussianWithin(sigmas: number): number {
  * ```
  */
 export function rayleighBeyond(sigmas: number): number {
-  return Math.exp(
-    -(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }) ** 2) / 2,
-  );
+  return withParameters({ sigmas }, () => {
+    return Math.exp(
+      -(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }) ** 2) /
+        2,
+    );
+  });
 }

@@ -1,4 +1,4 @@
-import { requireFinite, requireKnownOptions, requireList, shown, VeladisError } from "../core/index";
+import { requireFinite, requireKnownOptions, requireList, shown, VeladisError, withParameters } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { lineAt, peaksByHeight, type SpectrumLine, standsOut } from "./peaks";
 import { requireSpectrum } from "./require-lines";
@@ -50,33 +50,38 @@ export interface OrderLine {
  * ```
  */
 export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): OrderLine[] {
-  const { within = 0.02, orders = [1, 2, 3, 4] } = requireKnownOptions(
-    options,
-    { speed: true, orders: true, within: true },
-    { what: "an option of lines at orders", form: 'options with { speed: "1490 r/min" }' },
-  );
-  const shaft = hertz(options.speed);
-  if (!(typeof within === "number" && within >= 0 && within < 0.5)) {
-    throw new VeladisError("out-of-range", {
-      expected: "a part of an order from 0 to below 0.5",
-      received: shown(within),
-    });
-  }
-  const { resolution, rate } = requireSpectrum(spectrum);
-  const highest = topLines(spectrum, { count: HIGHEST });
-  return requireList(orders, "orders of the running speed as a list").map((order) => {
-    const expected = requireFinite(order, "an order of the running speed") * shaft;
-    if (!(expected > spectrum.lowest && expected < rate / 2)) {
+  return withParameters({ spectrum, options }, () => {
+    const { within = 0.02, orders = [1, 2, 3, 4] } = requireKnownOptions(
+      options,
+      { speed: true, orders: true, within: true },
+      { what: "an option of lines at orders", form: 'options with { speed: "1490 r/min" }' },
+    );
+    const shaft = hertz(options.speed);
+    if (!(typeof within === "number" && within >= 0 && within < 0.5)) {
       throw new VeladisError("out-of-range", {
-        expected: `multiples between ${spectrum.lowest} and ${rate / 2} Hz, which the spectrum gives`,
-        received: `${order}x, ${expected} Hz`,
+        expected: "a part of an order from 0 to below 0.5",
+        received: shown(within),
+        option: "within",
       });
     }
-    const reach = Math.max(within * expected, 1.5 * resolution);
-    const others = highest.filter((line) => Math.abs(line.hertz - expected) > reach);
-    const bin = peaksByHeight(spectrum, [expected - reach - resolution, expected + reach + resolution]).find(
-      (peak) => Math.abs(peak * resolution - expected) <= reach && standsOut(spectrum, peak, others),
-    );
-    return Object.freeze({ order, expected, line: bin === undefined ? undefined : lineAt(spectrum, bin) });
+    const { resolution, rate } = requireSpectrum(spectrum);
+    const highest = topLines(spectrum, { count: HIGHEST });
+    return requireList(orders, "orders of the running speed as a list", { option: "orders" }).map((order, index) => {
+      const place = { option: "orders", index };
+      const expected = requireFinite(order, "an order of the running speed", place) * shaft;
+      if (!(expected > spectrum.lowest && expected < rate / 2)) {
+        throw new VeladisError("out-of-range", {
+          expected: `multiples between ${spectrum.lowest} and ${rate / 2} Hz, which the spectrum gives`,
+          received: `${order}x, ${expected} Hz`,
+          ...place,
+        });
+      }
+      const reach = Math.max(within * expected, 1.5 * resolution);
+      const others = highest.filter((line) => Math.abs(line.hertz - expected) > reach);
+      const bin = peaksByHeight(spectrum, [expected - reach - resolution, expected + reach + resolution]).find(
+        (peak) => Math.abs(peak * resolution - expected) <= reach && standsOut(spectrum, peak, others),
+      );
+      return Object.freeze({ order, expected, line: bin === undefined ? undefined : lineAt(spectrum, bin) });
+    });
   });
 }

@@ -1,4 +1,12 @@
-import { counted, requireKnownOptions, requireNonNegative, shown, VeladisError } from "../core/index";
+import {
+  counted,
+  inPlace,
+  requireKnownOptions,
+  requireNonNegative,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -61,6 +69,7 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
   throw new VeladisError("unknown-detector", {
     expected: "a detector that can read a signal that is not held",
     received: shown(detector),
+    parameter: "detector",
     allowed: Object.entries(detectorFacts).flatMap(([symbol, facts]) => (facts.ofSums ? [symbol] : [])),
   });
 }
@@ -108,107 +117,111 @@ const keys: Readonly<Record<keyof OverallStreamOptions, true>> = /* @__PURE__ */
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  requireKnownOptions(options, keys, {
-    what: "an option of a running level",
-    form: "options with rate, unit, band and as",
-  });
-  const rate = requireSamplingRate(options.rate);
-  const unit = sampleUnit(options.unit);
-  const answer = linearType(options.as);
-  const ofSums = readingOfSums(answer.detector);
-  const steps = derivativeOrder(unit, answer.unit);
-  const order = requireFilterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
-  const band = requireBand(options.band, rate, 0);
-  const filter = bandFilter({ band, order, rate, steps, blockLength: BLOCK });
-  const settling =
-    options.settlingTime === undefined
-      ? filter.settling
-      : Math.ceil(
-          requireNonNegative(options.settlingTime, "a settling time of zero or more, in s", {
-            option: "settlingTime",
-          }) * rate,
-        );
-  const factor = unitFactor(unit, answer.unit);
-  const block = new Float64Array(BLOCK);
-  let filled = 0;
-  let taken = 0;
-  let offset: number | undefined;
-  let latest = 0;
-  // how much the samples changed from one to the next, in all and since the last stretch was taken
-  let change = 0;
-  let changeBefore = 0;
-  let before = emptySums();
-  let part = emptySums();
-
-  const drain = (): void => {
-    filter.run(block, filled);
-    const first = Math.min(filled, Math.max(0, settling - (taken - filled)));
-    addToSums(part, block, first, filled);
-    filled = 0;
-  };
-
-  const consume = (run: Float64Array): void => {
-    offset ??= run[0] ?? undefined;
-    const zero = offset as number;
-    for (let i = 0; i < run.length; ) {
-      const count = Math.min(BLOCK - filled, run.length - i);
-      let last = latest;
-      let sum = 0;
-      for (let j = 0; j < count; j++) {
-        const v = (run[i + j] as number) - zero;
-        block[filled + j] = v;
-        sum += Math.abs(v - last);
-        last = v;
-      }
-      latest = last;
-      change += sum;
-      filled += count;
-      taken += count;
-      i += count;
-      if (filled === BLOCK) drain();
-    }
-  };
-
-  const reading = (sums: FoldedSums, changed: number): FilterOverall => {
-    if (sums.count === 0) {
-      throw new VeladisError("missing-fact", {
-        expected: `samples beyond the ${settling} (${(settling / rate).toFixed(3)} s) in which the filter settles`,
-        received: counted(taken, "sample"),
-      });
-    }
-    // less than a period of the lowest frequency tells nothing of its size
-    requireBand(band, rate, rate / sums.count);
-    if (changed === 0) throw deadChannel(sums.count, latest + (offset as number));
-    return Object.freeze({
-      ...measured(finiteLevel(factor * ofSums(runningSums(sums))), answer, bandNote(band)),
-      band,
-      edges: "-3 dB" as const,
-      order,
-      method: "filter" as const,
-      rate,
-      count: sums.count,
-      seconds: sums.count / rate,
-      settlingTime: settling / rate,
+  return withParameters({ options }, () => {
+    requireKnownOptions(options, keys, {
+      what: "an option of a running level",
+      form: "options with rate, unit, band and as",
     });
-  };
+    const rate = requireSamplingRate(options.rate);
+    const unit = sampleUnit(options.unit);
+    const answer = linearType(options.as);
+    const ofSums = readingOfSums(answer.detector);
+    const steps = derivativeOrder(unit, answer.unit);
+    const order = requireFilterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
+    const band = requireBand(options.band, rate, 0);
+    const filter = bandFilter({ band, order, rate, steps, blockLength: BLOCK });
+    const settling =
+      options.settlingTime === undefined
+        ? filter.settling
+        : Math.ceil(
+            requireNonNegative(options.settlingTime, "a settling time of zero or more, in s", {
+              option: "settlingTime",
+            }) * rate,
+          );
+    const factor = unitFactor(unit, answer.unit);
+    const block = new Float64Array(BLOCK);
+    let filled = 0;
+    let taken = 0;
+    let offset: number | undefined;
+    let latest = 0;
+    // how much the samples changed from one to the next, in all and since the last stretch was taken
+    let change = 0;
+    let changeBefore = 0;
+    let before = emptySums();
+    let part = emptySums();
 
-  return Object.freeze({
-    push: (chunk: Samples) => {
-      if (chunk?.length > BLOCK) for (const _ of runsOf(chunk, taken));
-      for (const run of runsOf(chunk, taken)) consume(run);
-    },
-    read: () => {
-      drain();
-      return reading(mergedSums(before, part), changeBefore + change);
-    },
-    take: () => {
-      drain();
-      const level = reading(part, change);
-      before = mergedSums(before, part);
-      part = emptySums();
-      changeBefore += change;
-      change = 0;
-      return level;
-    },
+    const drain = (): void => {
+      filter.run(block, filled);
+      const first = Math.min(filled, Math.max(0, settling - (taken - filled)));
+      addToSums(part, block, first, filled);
+      filled = 0;
+    };
+
+    const consume = (run: Float64Array): void => {
+      offset ??= run[0] ?? undefined;
+      const zero = offset as number;
+      for (let i = 0; i < run.length; ) {
+        const count = Math.min(BLOCK - filled, run.length - i);
+        let last = latest;
+        let sum = 0;
+        for (let j = 0; j < count; j++) {
+          const v = (run[i + j] as number) - zero;
+          block[filled + j] = v;
+          sum += Math.abs(v - last);
+          last = v;
+        }
+        latest = last;
+        change += sum;
+        filled += count;
+        taken += count;
+        i += count;
+        if (filled === BLOCK) drain();
+      }
+    };
+
+    const reading = (sums: FoldedSums, changed: number): FilterOverall => {
+      if (sums.count === 0) {
+        throw new VeladisError("missing-fact", {
+          expected: `samples beyond the ${settling} (${(settling / rate).toFixed(3)} s) in which the filter settles`,
+          received: counted(taken, "sample"),
+        });
+      }
+      // less than a period of the lowest frequency tells nothing of its size
+      requireBand(band, rate, rate / sums.count);
+      if (changed === 0) throw deadChannel(sums.count, latest + (offset as number));
+      return Object.freeze({
+        ...measured(finiteLevel(factor * ofSums(runningSums(sums))), answer, bandNote(band)),
+        band,
+        edges: "-3 dB" as const,
+        order,
+        method: "filter" as const,
+        rate,
+        count: sums.count,
+        seconds: sums.count / rate,
+        settlingTime: settling / rate,
+      });
+    };
+
+    return Object.freeze({
+      push: (chunk: Samples) => {
+        inPlace({ parameter: "chunk" }, () => {
+          if (chunk?.length > BLOCK) for (const _ of runsOf(chunk, taken));
+          for (const run of runsOf(chunk, taken)) consume(run);
+        });
+      },
+      read: () => {
+        drain();
+        return reading(mergedSums(before, part), changeBefore + change);
+      },
+      take: () => {
+        drain();
+        const level = reading(part, change);
+        before = mergedSums(before, part);
+        part = emptySums();
+        changeBefore += change;
+        change = 0;
+        return level;
+      },
+    });
   });
 }

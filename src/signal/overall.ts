@@ -1,4 +1,4 @@
-import { requireKnownOptions, shown, VeladisError } from "../core/index";
+import { inPlace, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -63,27 +63,35 @@ const keys: Readonly<Record<keyof OverallOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  requireKnownOptions(options, keys, {
-    what: "an option of an overall level",
-    form: "options with rate, unit, band and as",
-  });
-  const unit = sampleUnit(options.unit);
-  const answer = linearType(options.as);
-  const over = requireOversampling(options.oversample ?? 1);
-  const { detector } = answer;
-  if (detector !== "rms" && windowName(options.window ?? "rectangular") !== "rectangular") {
-    throw new VeladisError("unknown-option", {
-      expected: "a rectangular window for anything but an RMS value, since others change the waveform",
-      received: shown(options.window),
-      allowed: ["rectangular"],
+  return withParameters({ samples, options }, () => {
+    requireKnownOptions(options, keys, {
+      what: "an option of an overall level",
+      form: "options with rate, unit, band and as",
     });
-  }
-  const steps = derivativeOrder(unit, answer.unit);
-  const record = recordBins(samples, options, steps);
-  const size =
-    detector === "rms"
-      ? Math.sqrt(meanSquare(record))
-      : detectorFacts[detector].ofSamples(waveformOfBins(record, steps, over));
-  const value = finiteLevel(unitFactor(unit, answer.unit) * size);
-  return Object.freeze({ ...measured(value, answer, bandNote(record.done.band)), ...record.done, method: "spectrum" });
+    const unit = sampleUnit(options.unit);
+    const answer = linearType(options.as);
+    const over = requireOversampling(options.oversample ?? 1);
+    const { detector } = answer;
+    if (detector !== "rms" && inPlace(WINDOW, () => windowName(options.window ?? "rectangular")) !== "rectangular") {
+      throw new VeladisError("unknown-option", {
+        expected: "a rectangular window for anything but an RMS value, since others change the waveform",
+        received: shown(options.window),
+        option: "window",
+        allowed: ["rectangular"],
+      });
+    }
+    const steps = derivativeOrder(unit, answer.unit);
+    const record = recordBins(samples, options, steps);
+    const size =
+      detector === "rms"
+        ? Math.sqrt(meanSquare(record))
+        : detectorFacts[detector].ofSamples(waveformOfBins(record, steps, over));
+    const value = finiteLevel(unitFactor(unit, answer.unit) * size);
+    return Object.freeze({
+      ...measured(value, answer, bandNote(record.done.band)),
+      ...record.done,
+      method: "spectrum",
+    });
+  });
 }
+const WINDOW = { option: "window" };

@@ -1,4 +1,4 @@
-import { requireKnownOptions, requirePositive, shown, VeladisError } from "../core/index";
+import { inPlace, requireKnownOptions, requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import {
   type Amplitude,
   type AmplitudeType,
@@ -105,30 +105,33 @@ const keys: Readonly<Record<keyof ProfileOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
-  const checked = requireBreakPoints(points);
-  requireKnownOptions(options, keys, { what: "an option of a profile", form: "options with unit and as" });
-  const unit = densityUnit(options.unit);
-  const answer = linearType(options.as);
-  if (answer.detector !== "rms") {
-    throw new VeladisError("unknown-detector", {
-      expected: "an RMS value; its peak is given beside it",
-      received: shown(options.as),
-      allowed: ["rms"],
+  return withParameters({ points, options }, () => {
+    const checked = requireBreakPoints(points);
+    requireKnownOptions(options, keys, { what: "an option of a profile", form: "options with unit and as" });
+    const unit = inPlace({ option: "unit" }, () => densityUnit(options.unit));
+    const answer = linearType(options.as);
+    if (answer.detector !== "rms") {
+      throw new VeladisError("unknown-detector", {
+        expected: "an RMS value; its peak is given beside it",
+        received: shown(options.as),
+        option: "as",
+        allowed: ["rms"],
+      });
+    }
+    const sigmas = requirePositive(options.sigmas ?? 3, "a number of standard deviations above zero", {
+      option: "sigmas",
     });
-  }
-  const sigmas = requirePositive(options.sigmas ?? 3, "a number of standard deviations above zero", {
-    option: "sigmas",
-  });
-  const integrations = -derivativeOrder(unit, answer.unit);
-  const square = checked
-    .slice(1)
-    .reduce((sum, point, i) => sum + segmentIntegral(checked[i] as BreakPoint, point, integrations), 0);
-  const band = [(checked[0] as BreakPoint)[0], (checked[checked.length - 1] as BreakPoint)[0]] as const;
-  const rms = measured(finiteLevel(unitFactor(unit, answer.unit) * Math.sqrt(square)), answer, bandNote(band));
-  return Object.freeze({
-    ...rms,
-    band,
-    densityUnit: densityText(unit),
-    peak: gaussianPeak(rms, sigmas),
+    const integrations = -derivativeOrder(unit, answer.unit);
+    const square = checked
+      .slice(1)
+      .reduce((sum, point, i) => sum + segmentIntegral(checked[i] as BreakPoint, point, integrations), 0);
+    const band = [(checked[0] as BreakPoint)[0], (checked[checked.length - 1] as BreakPoint)[0]] as const;
+    const rms = measured(finiteLevel(unitFactor(unit, answer.unit) * Math.sqrt(square)), answer, bandNote(band));
+    return Object.freeze({
+      ...rms,
+      band,
+      densityUnit: densityText(unit),
+      peak: gaussianPeak(rms, sigmas),
+    });
   });
 }

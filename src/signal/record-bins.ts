@@ -1,3 +1,4 @@
+import { inPlace } from "../core/index";
 import { type Band, binsOf, requireBand, requireBandEdges } from "./band";
 import { DEFAULT_ORDER, powerGain, requireFilterOrder } from "./butterworth-gain";
 import { removeTrend, requireTrend } from "./detrend";
@@ -6,6 +7,8 @@ import { realFftOf } from "./real-fft";
 import { requireSamplingRate, type Samples, vibrationSamples } from "./samples";
 import { windowWeights } from "./window-weights";
 import { windowName } from "./windows";
+
+const WINDOW = { option: "window" };
 
 /** What the answers from the spectrum of a whole record have in common. */
 export type RecordOptions = Pick<OverallOptions, "rate" | "band" | "edges" | "order" | "detrend" | "window">;
@@ -72,7 +75,7 @@ export function recordBins(samples: Samples, options: RecordOptions, steps: numb
   const edges = requireBandEdges(options.edges ?? "ideal");
   const order = edges === "ideal" ? undefined : requireFilterOrder(options.order ?? DEFAULT_ORDER);
   const detrend = requireTrend(options.detrend ?? "mean");
-  const window = windowName(options.window ?? "rectangular");
+  const window = inPlace(WINDOW, () => windowName(options.window ?? "rectangular"));
   const x = vibrationSamples(samples);
   const count = x.length;
   const resolution = rate / count;

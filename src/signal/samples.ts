@@ -55,6 +55,7 @@ export function deadChannel(count: number, value: number | undefined): VeladisEr
   return new VeladisError("sensor-fault", {
     expected: "a signal that vibrates",
     received: `${count} samples that are all ${value}, as of a dead or disconnected channel`,
+    parameter: "samples",
   });
 }
 
@@ -70,6 +71,7 @@ export function vibrationSamples(samples: Samples, least = 2): Float64Array {
     throw new VeladisError("missing-fact", {
       expected: `${least} samples or more`,
       received: copy.length === 1 ? "one sample" : `${copy.length} samples`,
+      parameter: "samples",
     });
   }
   if (copy.every((value) => value === copy[0])) throw deadChannel(copy.length, copy[0]);

@@ -1,4 +1,4 @@
-import { requireFinite, requireList } from "../core/index";
+import { requireFinite, requireList, withParameters } from "../core/index";
 import { finiteLevel } from "./finite-level";
 import { requireSamplingRate } from "./samples";
 
@@ -38,18 +38,24 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  const angle =
-    (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
-  let re = 1;
-  let im = 0;
-  for (const section of requireList(sections, "second-order sections as a list", { parameter: "sections" })) {
-    for (const part of [...requireList(section.b, "b of a section"), ...requireList(section.a, "a of a section")]) {
-      requireFinite(part, "a coefficient of a section");
-    }
-    const [sr, si] = sectionResponse(section, angle);
-    [re, im] = [re * sr - im * si, re * si + im * sr];
-  }
-  return { gain: finiteLevel(Math.hypot(re, im)), phase: Math.atan2(im, re) };
+  return withParameters({ sections, hertz, rate }, () => {
+    const angle =
+      (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
+    let re = 1;
+    let im = 0;
+    const parameter = "sections";
+    requireList(sections, "second-order sections as a list", { parameter }).forEach((section, index) => {
+      for (const option of ["b", "a"] as const) {
+        const place = { parameter, index, option };
+        for (const part of requireList(section[option], `${option} of a section`, place)) {
+          requireFinite(part, "a coefficient of a section", place);
+        }
+      }
+      const [sr, si] = sectionResponse(section, angle);
+      [re, im] = [re * sr - im * si, re * si + im * sr];
+    });
+    return { gain: finiteLevel(Math.hypot(re, im)), phase: Math.atan2(im, re) };
+  });
 }
 
 /** Numbers a section keeps between samples. */

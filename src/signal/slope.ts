@@ -1,4 +1,4 @@
-import { requireFinite } from "../core/index";
+import { requireFinite, withParameters } from "../core/index";
 
 const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
 
@@ -17,10 +17,12 @@ const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
  * ```
  */
 export function decibelsPerOctave(exponent: number): number {
-  return requireFinite(
-    DECIBELS_OF_AN_OCTAVE * requireFinite(exponent, "a finite exponent", { parameter: "exponent" }),
-    "a slope below 1.8e308 dB an octave",
-  );
+  return withParameters({ exponent }, () => {
+    return requireFinite(
+      DECIBELS_OF_AN_OCTAVE * requireFinite(exponent, "a finite exponent", { parameter: "exponent" }),
+      "a slope below 1.8e308 dB an octave",
+    );
+  });
 }
 
 /**
@@ -35,5 +37,9 @@ export function decibelsPerOctave(exponent: number): number {
  * ```
  */
 export function slopeExponent(decibels: number): number {
-  return requireFinite(decibels, "a finite slope, in dB an octave", { parameter: "decibels" }) / DECIBELS_OF_AN_OCTAVE;
+  return withParameters({ decibels }, () => {
+    return (
+      requireFinite(decibels, "a finite slope, in dB an octave", { parameter: "decibels" }) / DECIBELS_OF_AN_OCTAVE
+    );
+  });
 }

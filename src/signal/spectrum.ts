@@ -1,4 +1,4 @@
-import { requireKnownOptions } from "../core/index";
+import { inPlace, requireKnownOptions, withParameters } from "../core/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, units } from "../units/index";
 import { convertSpectrum } from "./convert-spectrum";
@@ -60,7 +60,9 @@ function requireSpectrumOptions<Options extends SpectrumOptions>(options: Option
  * ```
  */
 export function spectrumStream(options: SpectrumOptions & { readonly segment: number }): SpectrumStream {
-  return spectrumOf(requireSpectrumOptions(options), undefined);
+  return withParameters({ options }, () => {
+    return spectrumOf(requireSpectrumOptions(options), undefined);
+  });
 }
 
 /** The stream for a signal, or for a record that is available whole. */
@@ -79,7 +81,7 @@ function spectrumOf(
   let moved = false;
   return Object.freeze({
     push: (chunk: Samples) => {
-      const x = finiteSamples(chunk, taken);
+      const x = inPlace({ parameter: "chunk" }, () => finiteSamples(chunk, taken));
       first ??= x[0];
       moved ||= x.some((value) => value !== first);
       taken += x.length;
@@ -135,9 +137,11 @@ function spectrumOf(
  * ```
  */
 export function spectrum(samples: Samples, options: SpectrumOptions): Spectrum {
-  const x = vibrationSamples(samples);
-  const segment = requireSpectrumOptions(options).segment ?? x.length;
-  const stream = spectrumOf({ ...options, segment }, x.length);
-  stream.push(x);
-  return stream.read();
+  return withParameters({ samples, options }, () => {
+    const x = vibrationSamples(samples);
+    const segment = requireSpectrumOptions(options).segment ?? x.length;
+    const stream = spectrumOf({ ...options, segment }, x.length);
+    stream.push(x);
+    return stream.read();
+  });
 }

@@ -1,4 +1,4 @@
-import { requireKnownOptions, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { type Band, requireBand } from "./band";
 import { lineAt, peaksByHeight, type SpectrumLine, standsOut } from "./peaks";
 import { requireSpectrum } from "./require-lines";
@@ -35,21 +35,27 @@ export interface TopLinesOptions {
  * ```
  */
 export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): SpectrumLine[] {
-  const { count = 10, band } = requireKnownOptions(
-    options,
-    { count: true, band: true },
-    { what: "an option of a list of lines", form: "options such as { count: 5 }" },
-  );
-  if (!(Number.isInteger(count) && count >= 1)) {
-    throw new VeladisError("out-of-range", { expected: "a number of lines, 1 or more", received: shown(count) });
-  }
-  const { rate } = requireSpectrum(spectrum);
-  const where = band === undefined ? ([0, rate / 2] as const) : requireBand(band, rate, 0);
-  const lines: SpectrumLine[] = [];
-  for (const bin of peaksByHeight(spectrum, where)) {
-    if (standsOut(spectrum, bin, lines)) lines.push(lineAt(spectrum, bin));
-    if (lines.length === count) break;
-  }
-  // between the lines of the spectrum, the order may be another
-  return lines.sort((a, b) => b.value - a.value);
+  return withParameters({ options, spectrum }, () => {
+    const { count = 10, band } = requireKnownOptions(
+      options,
+      { count: true, band: true },
+      { what: "an option of a list of lines", form: "options such as { count: 5 }" },
+    );
+    if (!(Number.isInteger(count) && count >= 1)) {
+      throw new VeladisError("out-of-range", {
+        expected: "a number of lines, 1 or more",
+        received: shown(count),
+        option: "count",
+      });
+    }
+    const { rate } = requireSpectrum(spectrum);
+    const where = band === undefined ? ([0, rate / 2] as const) : requireBand(band, rate, 0);
+    const lines: SpectrumLine[] = [];
+    for (const bin of peaksByHeight(spectrum, where)) {
+      if (standsOut(spectrum, bin, lines)) lines.push(lineAt(spectrum, bin));
+      if (lines.length === count) break;
+    }
+    // between the lines of the spectrum, the order may be another
+    return lines.sort((a, b) => b.value - a.value);
+  });
 }

@@ -1,9 +1,11 @@
-import { counted, shown, VeladisError } from "../core/index";
+import { counted, inPlace, shown, VeladisError } from "../core/index";
 import { removeTrend, requireTrend, type Trend } from "./detrend";
 import { finiteLevels } from "./finite-level";
 import { realFftOf } from "./real-fft";
 import { windowWeights } from "./window-weights";
 import { type WindowName, windowName } from "./windows";
+
+const WINDOW = { option: "window" };
 
 /** How a record is cut up and averaged. */
 export interface AveragingOptions {
@@ -56,6 +58,7 @@ function requireSegment(segment: number, available: number | undefined): number 
     throw new VeladisError("out-of-range", {
       expected: `a segment of a whole number of samples, 2 or more${available === undefined ? ` and at most ${LONGEST}` : ""}`,
       received: shown(segment),
+      parameter: "segment",
     });
   }
   if (available !== undefined && segment > available) throw tooShort(segment, available);
@@ -71,7 +74,11 @@ function tooShort(segment: number, count: number): VeladisError {
 
 function requireOverlap(overlap: number): number {
   if (typeof overlap === "number" && overlap >= 0 && overlap < 1) return overlap;
-  throw new VeladisError("out-of-range", { expected: "an overlap from 0 to below 1", received: shown(overlap) });
+  throw new VeladisError("out-of-range", {
+    expected: "an overlap from 0 to below 1",
+    received: shown(overlap),
+    parameter: "overlap",
+  });
 }
 
 /**
@@ -87,7 +94,7 @@ export function welchAverager(
 ): WelchAverager {
   const segment = requireSegment(options.segment, available);
   const overlap = requireOverlap(options.overlap ?? 0.5);
-  const window = windowName(options.window ?? "hann");
+  const window = inPlace(WINDOW, () => windowName(options.window ?? "hann"));
   const detrend = requireTrend(options.detrend ?? "mean");
   const weights = windowWeights(window, segment);
   const weightSum = weights.reduce((sum, weight) => sum + weight, 0);

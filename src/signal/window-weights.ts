@@ -1,4 +1,4 @@
-import { requirePositive, shown, VeladisError } from "../core/index";
+import { requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import { finiteLevel } from "./finite-level";
 import { writeRootOfUnity } from "./root-of-unity";
 import { finiteSamples } from "./samples";
@@ -19,28 +19,31 @@ const LONGEST = 134_217_728;
  * ```
  */
 export function windowWeights(window: WindowName, length: number): Float64Array {
-  const { terms } = windows[windowName(window)];
-  const expected = `a whole number of samples above zero and at most ${LONGEST}`;
-  if (!(Number.isInteger(requirePositive(length, expected, { parameter: "length" })) && length <= LONGEST)) {
-    throw new VeladisError("out-of-range", {
-      expected,
-      received: shown(length),
-    });
-  }
-  const weights = new Float64Array(length).fill(terms[0]);
-  if (terms.length === 1) return weights;
-  const root = new Float64Array(2);
-  const half = Math.floor(length / 2);
-  for (let j = 0; j <= half; j++) {
-    let weight = terms[0] as number;
-    for (let m = 1; m < terms.length; m++) {
-      writeRootOfUnity(root, 0, m * j, length);
-      weight += (m % 2 === 0 ? 1 : -1) * (terms[m] as number) * (root[0] as number);
+  return withParameters({ length, window }, () => {
+    const { terms } = windows[windowName(window)];
+    const expected = `a whole number of samples above zero and at most ${LONGEST}`;
+    if (!(Number.isInteger(requirePositive(length, expected, { parameter: "length" })) && length <= LONGEST)) {
+      throw new VeladisError("out-of-range", {
+        expected,
+        received: shown(length),
+        parameter: "length",
+      });
     }
-    weights[j] = weight;
-    if (j > 0) weights[length - j] = weight;
-  }
-  return weights;
+    const weights = new Float64Array(length).fill(terms[0]);
+    if (terms.length === 1) return weights;
+    const root = new Float64Array(2);
+    const half = Math.floor(length / 2);
+    for (let j = 0; j <= half; j++) {
+      let weight = terms[0] as number;
+      for (let m = 1; m < terms.length; m++) {
+        writeRootOfUnity(root, 0, m * j, length);
+        weight += (m % 2 === 0 ? 1 : -1) * (terms[m] as number) * (root[0] as number);
+      }
+      weights[j] = weight;
+      if (j > 0) weights[length - j] = weight;
+    }
+    return weights;
+  });
 }
 
 /**
@@ -54,8 +57,10 @@ export function windowWeights(window: WindowName, length: number): Float64Array 
  * ```
  */
 export function coherentGain(weights: Float64Array): number {
-  const given = finiteSamples(weights);
-  return finiteLevel(given.reduce((sum, weight) => sum + weight, 0) / given.length);
+  return withParameters({ weights }, () => {
+    const given = finiteSamples(weights);
+    return finiteLevel(given.reduce((sum, weight) => sum + weight, 0) / given.length);
+  });
 }
 
 /**
@@ -72,7 +77,9 @@ export function coherentGain(weights: Float64Array): number {
  * ```
  */
 export function noiseBandwidth(weights: Float64Array): number {
-  const given = finiteSamples(weights);
-  const squares = given.reduce((sum, weight) => sum + weight * weight, 0);
-  return finiteLevel(squares / given.length / coherentGain(given) ** 2);
+  return withParameters({ weights }, () => {
+    const given = finiteSamples(weights);
+    const squares = given.reduce((sum, weight) => sum + weight * weight, 0);
+    return finiteLevel(squares / given.length / coherentGain(given) ** 2);
+  });
 }

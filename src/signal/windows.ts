@@ -1,4 +1,4 @@
-import { frozen, type Source, unknownOption } from "../core/index";
+import { frozen, type Source, unknownOption, withParameters } from "../core/index";
 
 /** A window that is a sum of cosines: `w(j) = sum over m of (-1)^m terms[m] cos(2 pi m j / n)`. */
 export interface Window {
@@ -84,11 +84,13 @@ export type WindowName = keyof typeof windows;
  * ```
  */
 export function windowName(written: string): WindowName {
-  const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]/g, "");
-  const asked = typeof written === "string" ? plain(written) : undefined;
-  const found = (Object.entries(windows) as [WindowName, Window][]).find(([name, { spoken }]) =>
-    [name, ...spoken].some((spelling) => plain(spelling) === asked),
-  );
-  if (found !== undefined) return found[0];
-  throw unknownOption(written, Object.keys(windows), "a window");
+  return withParameters({ written }, () => {
+    const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]/g, "");
+    const asked = typeof written === "string" ? plain(written) : undefined;
+    const found = (Object.entries(windows) as [WindowName, Window][]).find(([name, { spoken }]) =>
+      [name, ...spoken].some((spelling) => plain(spelling) === asked),
+    );
+    if (found !== undefined) return found[0];
+    throw unknownOption(written, Object.keys(windows), "a window", { parameter: "written" });
+  });
 }

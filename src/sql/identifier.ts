@@ -1,4 +1,4 @@
-import { requireKnownKeys, requireList, shown, VeladisError, visibleText } from "../core/index";
+import { inPlace, requireKnownKeys, requireList, shown, VeladisError, visibleText } from "../core/index";
 import { dialectOf, type SqlDialect } from "./dialects";
 
 /** Where the values stand: in a column, by name or by table and name, or in an expression of your own. */
@@ -20,10 +20,11 @@ export function identifier(name: string, dialect: SqlDialect): string {
   const { quote, codes, hasVariables } = dialectOf(dialect);
   const without = hasVariables ? "control characters and ${" : "control characters";
   const expected = `a name of 1 to ${LONGEST} characters without ${without}`;
-  if (typeof name !== "string") throw new VeladisError("wrong-type", { expected, received: shown(name) });
+  if (typeof name !== "string")
+    throw new VeladisError("wrong-type", { expected, received: shown(name), parameter: "name" });
   const isObeyed = visibleText(name) !== name || (hasVariables && name.includes("${"));
   if (name === "" || name.length > LONGEST || isObeyed) {
-    throw new VeladisError("syntax", { expected, received: shown(name) });
+    throw new VeladisError("syntax", { expected, received: shown(name), parameter: "name" });
   }
   const plain = codes === "texts and names" ? name.replaceAll("\\", "\\\\") : name;
   return `${quote}${plain.replaceAll(quote, quote + quote)}${quote}`;
@@ -31,7 +32,8 @@ export function identifier(name: string, dialect: SqlDialect): string {
 
 /** A name, or names with points between. */
 export function dotted(column: string | readonly string[], dialect: SqlDialect): string {
-  const names = typeof column === "string" ? [column] : requireList(column, "a name, or a list of names");
+  const names =
+    typeof column === "string" ? [column] : requireList(column, "a name, or a list of names", { parameter: "column" });
   if (names.length === 0)
     throw new VeladisError("missing-option", { expected: "one name or more", received: "an empty list" });
   return names.map((name) => identifier(name, dialect)).join(".");
@@ -65,17 +67,26 @@ function asNumber(value: string, dialect: SqlDialect): Operand {
  * @throws {@link VeladisError} `missing-option` when there is none, `wrong-type` when there are two, `unknown-option`, and as {@link identifier}
  */
 export function operand(given: SqlOperand | undefined, dialect: SqlDialect, known: object): Operand {
+  return inPlace({ parameter: "options" }, () => operandOf(given, dialect, known));
+}
+
+function operandOf(given: SqlOperand | undefined, dialect: SqlDialect, known: object): Operand {
   if (typeof given === "object" && given !== null) requireKnownKeys(given, known, "an option of an expression in SQL");
   const { column, expression } = (given ?? {}) as { column?: string | readonly string[]; expression?: string };
   if ((column === undefined) === (expression === undefined)) {
     throw new VeladisError(column === undefined ? "missing-option" : "wrong-type", {
       expected: 'where the values stand: { column: "reading" } or { expression: "raw / 1000" }',
       received: column === undefined ? "nothing" : "both",
+      option: "column",
     });
   }
   if (expression !== undefined) {
     if (typeof expression === "string" && expression.trim() !== "") return asNumber(`(${expression.trim()})`, dialect);
-    throw new VeladisError("syntax", { expected: "an expression of SQL", received: shown(expression) });
+    throw new VeladisError("syntax", {
+      expected: "an expression of SQL",
+      received: shown(expression),
+      option: "expression",
+    });
   }
-  return asNumber(dotted(column as string | readonly string[], dialect), dialect);
+  return inPlace({ option: "column" }, () => asNumber(dotted(column as string | readonly string[], dialect), dialect));
 }

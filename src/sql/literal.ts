@@ -20,7 +20,10 @@ export function numberLiteral(value: number): string {
  */
 export function textLiteral(text: string, dialect: SqlDialect, what = "names of zones and grades"): string {
   if (visibleText(text) !== text) {
-    throw new VeladisError("syntax", { expected: `${what} without control characters`, received: shown(text) });
+    throw new VeladisError("syntax", {
+      expected: `${what} without control characters`,
+      received: shown(text),
+    });
   }
   const { codes, hasVariables } = dialectOf(dialect);
   const coded = codes === "nowhere" ? text : text.replaceAll("\\", "\\\\");

@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import { type MachineRef, machineClassifier, type SchemeRef, schemeById } from "../severity/index";
 import { checkedDialect } from "./dialects";
 import { type KeyOf, operand } from "./identifier";
@@ -48,15 +49,17 @@ const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */
  * ```
  */
 export function machineToSql(machine: MachineRef, options: MachineToSqlOptions): string {
-  const dialect = checkedDialect(options?.dialect);
-  const value = operand(options, dialect, keys);
-  const answer = checkedAnswer(options.answer);
-  const { schemes: given = [], from, crestFactor } = options;
-  const judge = machineClassifier(machine, from, {
-    ...classifierOptions(options),
-    ...(options.schemes !== undefined && { schemes: given }),
+  return withParameters({ options, machine }, () => {
+    const dialect = checkedDialect(options?.dialect);
+    const value = operand(options, dialect, keys);
+    const answer = checkedAnswer(options.answer);
+    const { schemes: given = [], from, crestFactor } = options;
+    const judge = machineClassifier(machine, from, {
+      ...classifierOptions(options),
+      ...(options.schemes !== undefined && { schemes: given }),
+    });
+    const own = given.filter((one) => typeof one !== "string");
+    const named = judge.schemes.map((id) => own.find((one) => one.id === id) ?? schemeById(id));
+    return `${zoneCase(judge, value, answer, dialect)} ${zoneRemark(judge, named, answer, crestFactor)}`;
   });
-  const own = given.filter((one) => typeof one !== "string");
-  const named = judge.schemes.map((id) => own.find((one) => one.id === id) ?? schemeById(id));
-  return `${zoneCase(judge, value, answer, dialect)} ${zoneRemark(judge, named, answer, crestFactor)}`;
 }

@@ -1,4 +1,12 @@
-import { requireKnownKeys, requireList, requireText, shown, VeladisError, visibleText } from "../core/index";
+import {
+  requireKnownKeys,
+  requireList,
+  requireText,
+  shown,
+  VeladisError,
+  visibleText,
+  withParameters,
+} from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { parsedType, type ReadingType, readingType } from "../reading/index";
 import type { Assume, SchemeRef } from "../severity/index";
@@ -80,9 +88,13 @@ const machineKeys: Readonly<Record<keyof NamedMachine, true>> = /* @__PURE__ */ 
 
 /** The machines, each named once by a text that every engine can hold. */
 function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachine[] {
-  const all = requireList(machines, "a list of machines, each { name, machine }");
+  const all = requireList(machines, "a list of machines, each { name, machine }", { parameter: "machines" });
   if (all.length === 0) {
-    throw new VeladisError("missing-option", { expected: "one machine or more", received: "an empty list" });
+    throw new VeladisError("missing-option", {
+      expected: "one machine or more",
+      received: "an empty list",
+      parameter: "machines",
+    });
   }
   const seen = new Set<string>();
   return all.map((one, index) => {
@@ -90,8 +102,8 @@ function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachi
     if (typeof one !== "object") {
       throw new VeladisError("wrong-type", { expected, received: shown(one), parameter: "machines", index });
     }
-    requireKnownKeys(one, machineKeys, "a part of a machine on a list");
-    const name = requireText(one.name, "the name of a machine");
+    requireKnownKeys(one, machineKeys, "a part of a machine on a list", { parameter: "machines", index });
+    const name = requireText(one.name, "the name of a machine", { parameter: "machines", index, option: "name" });
     const isSecond = seen.has(name);
     if (isSecond || visibleText(name) !== name) {
       throw new VeladisError("syntax", {
@@ -185,41 +197,43 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * ```
  */
 export function machinesToSql(machines: readonly NamedMachine[], options: MachinesToSqlOptions): MachinesSql {
-  const dialect = checkedDialect(options?.dialect);
-  const all = checkedMachines(machines);
-  const { sql, ...judged } = judgedOf(options, dialect);
-  const { crestFactor, assume, schemes, limits: kept, table, machine = "machine" } = options;
-  // wrong for all of them, not for one
-  if (judged.at !== undefined) hertz(judged.at);
-  if (schemes !== undefined) requireList(schemes, "schemes as a list", { option: "schemes" });
-  const { rows, refused } = limitRows(all, {
-    ...judged,
-    ...(crestFactor !== undefined && { crestFactor }),
-    ...(assume !== undefined && { assume }),
-    ...(schemes !== undefined && { schemes }),
+  return withParameters({ machines, options }, () => {
+    const dialect = checkedDialect(options?.dialect);
+    const all = checkedMachines(machines);
+    const { sql, ...judged } = judgedOf(options, dialect);
+    const { crestFactor, assume, schemes, limits: kept, table, machine = "machine" } = options;
+    // wrong for all of them, not for one
+    if (judged.at !== undefined) hertz(judged.at);
+    if (schemes !== undefined) requireList(schemes, "schemes as a list", { option: "schemes" });
+    const { rows, refused } = limitRows(all, {
+      ...judged,
+      ...(crestFactor !== undefined && { crestFactor }),
+      ...(assume !== undefined && { assume }),
+      ...(schemes !== undefined && { schemes }),
+    });
+    const { ladders } = laddersOf(rows, dialect);
+    const steps = Math.max(...ladders.map(({ length }) => length - 1));
+    const isLevel = parsedType(judged.from).reference !== 0;
+    const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", ladders, isLevel });
+    const types = [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`);
+    const listed =
+      kept === undefined
+        ? ladderRows(rows, steps, dialect)
+        : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel });
+    const bounds = machineBounds(listed, steps, isLevel);
+    const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
+    return {
+      rows: Object.freeze(rows),
+      refused: Object.freeze(refused),
+      limits: rowsAsTable(rows, dialect),
+      bounds,
+      verdict,
+      query: [
+        `SELECT veladis_readings.*,\n${answers.join(",\n")}`,
+        `FROM (SELECT veladis_listed.*, ${sql} AS ${JUDGED} FROM ${dotted(table, dialect)} AS veladis_listed) AS veladis_readings`,
+        `LEFT JOIN (${bounds}) AS machine_bounds`,
+        `ON machine_bounds.machine = veladis_readings.${identifier(machine, dialect)}`,
+      ].join("\n"),
+    };
   });
-  const { ladders } = laddersOf(rows, dialect);
-  const steps = Math.max(...ladders.map(({ length }) => length - 1));
-  const isLevel = parsedType(judged.from).reference !== 0;
-  const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", ladders, isLevel });
-  const types = [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`);
-  const listed =
-    kept === undefined
-      ? ladderRows(rows, steps, dialect)
-      : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel });
-  const bounds = machineBounds(listed, steps, isLevel);
-  const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
-  return {
-    rows: Object.freeze(rows),
-    refused: Object.freeze(refused),
-    limits: rowsAsTable(rows, dialect),
-    bounds,
-    verdict,
-    query: [
-      `SELECT veladis_readings.*,\n${answers.join(",\n")}`,
-      `FROM (SELECT veladis_listed.*, ${sql} AS ${JUDGED} FROM ${dotted(table, dialect)} AS veladis_listed) AS veladis_readings`,
-      `LEFT JOIN (${bounds}) AS machine_bounds`,
-      `ON machine_bounds.machine = veladis_readings.${identifier(machine, dialect)}`,
-    ].join("\n"),
-  };
 }

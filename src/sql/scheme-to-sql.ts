@@ -1,4 +1,4 @@
-import { requireChoice } from "../core/index";
+import { requireChoice, withParameters } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { type Assume, classifier, type MachineRef, type SchemeRef, schemeById } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
@@ -79,10 +79,12 @@ export function classifierOptions({
  * ```
  */
 export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: SchemeToSqlOptions): string {
-  const dialect = checkedDialect(options?.dialect);
-  const value = operand(options, dialect, keys);
-  const answer = checkedAnswer(options.answer);
-  const judge = classifier(scheme, machine, options.from, classifierOptions(options));
-  const found = typeof scheme === "string" ? schemeById(scheme) : scheme;
-  return `${zoneCase(judge, value, answer, dialect)} ${zoneRemark(judge, [found], answer, options.crestFactor)}`;
+  return withParameters({ options, scheme, machine }, () => {
+    const dialect = checkedDialect(options?.dialect);
+    const value = operand(options, dialect, keys);
+    const answer = checkedAnswer(options.answer);
+    const judge = classifier(scheme, machine, options.from, classifierOptions(options));
+    const found = typeof scheme === "string" ? schemeById(scheme) : scheme;
+    return `${zoneCase(judge, value, answer, dialect)} ${zoneRemark(judge, [found], answer, options.crestFactor)}`;
+  });
 }

@@ -1,7 +1,7 @@
 import { type ConvertOptions, conversionAssumes, converter } from "../amplitude/index";
-import { requirePositive, requireText } from "../core/index";
+import { inPlace, requirePositive, requireText, withParameters } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
-import { assumedText, parsedType, readingType, typeOf } from "../reading/index";
+import { assumedText, parsedType, type ReadingType, readingType, typeOf } from "../reading/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
 import { type KeyOf, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark } from "./literal";
@@ -72,8 +72,11 @@ export function isColumn(at: Frequency | SqlFrequency): at is SqlFrequency {
 
 /** The frequency of a row in hertz, as SQL. */
 function hertzOf({ unit, order, ...where }: SqlFrequency, dialect: SqlDialect): { sql: string; valid: string } {
-  requireText(unit, 'the unit of the frequencies in a column, such as "r/min"');
-  const turns = order === undefined ? "" : `${requirePositive(order, "an order of the shaft speed above zero")}x `;
+  requireText(unit, 'the unit of the frequencies in a column, such as "r/min"', { option: "unit" });
+  const turns =
+    order === undefined
+      ? ""
+      : `${requirePositive(order, "an order of the shaft speed above zero", { option: "order" })}x `;
   const { hertz } = frequency(`${turns}1 ${unit}`);
   const { value: number, isNumber } = operand(where as SqlOperand, dialect, whereKeys);
   return {
@@ -99,7 +102,7 @@ function multiplier(before: string, after: string, steps: number, options: ToSql
   if (byRow === undefined || steps === 0) {
     return { sql: factor === 1 ? "" : ` * ${numberLiteral(factor)}`, least: factor, greatest: factor, valid: [] };
   }
-  const { sql: hertz, valid } = hertzOf(byRow, checkedDialect(dialect));
+  const { sql: hertz, valid } = inPlace({ option: "at" }, () => hertzOf(byRow, checkedDialect(dialect)));
   const once = Math.abs(steps) === 1;
   const most = MOST_HERTZ ** Math.abs(steps);
   return {
@@ -168,17 +171,21 @@ function atText(at: ToSqlOptions["at"]): string {
  * ```
  */
 export function toSql(from: string, to: string, options: ToSqlOptions): string {
-  const dialect = checkedDialect(options?.dialect);
-  const { value, isNumber } = operand(options, dialect, keys);
-  const [before, after] = [readingType(from), readingType(to)];
-  const [source, target] = [linear(before), linear(after)];
-  const factor = multiplier(source.type, target.type, target.order - source.order, { ...options, dialect });
-  const conditions = [condition(value, source, target, factor), ...factor.valid];
-  const amplitude =
-    source.reference === undefined ? value : `${numberLiteral(source.reference)} * POWER(1e1, ${value} / 2e1)`;
-  const product = `${amplitude}${factor.sql}`;
-  const byLevel = `2e1 * LOG10(${product} / ${numberLiteral(target.reference ?? 1)})`;
-  const result = target.reference === undefined ? product : byLevel;
-  const told = `${before} to ${after}${atText(options.at)}${assumptionText(source.type, target.type, options)}`;
-  return `CASE WHEN ${isNumber}${conditions.join(" AND ")} THEN ${result} END ${remark(told)}`;
+  return withParameters({ from, to, options }, () => {
+    const dialect = checkedDialect(options?.dialect);
+    const { value, isNumber } = operand(options, dialect, keys);
+    const [before, after] = Object.entries({ from, to }).map(([parameter, type]) =>
+      inPlace({ parameter }, () => readingType(type)),
+    ) as [ReadingType, ReadingType];
+    const [source, target] = [linear(before), linear(after)];
+    const factor = multiplier(source.type, target.type, target.order - source.order, { ...options, dialect });
+    const conditions = [condition(value, source, target, factor), ...factor.valid];
+    const amplitude =
+      source.reference === undefined ? value : `${numberLiteral(source.reference)} * POWER(1e1, ${value} / 2e1)`;
+    const product = `${amplitude}${factor.sql}`;
+    const byLevel = `2e1 * LOG10(${product} / ${numberLiteral(target.reference ?? 1)})`;
+    const result = target.reference === undefined ? product : byLevel;
+    const told = `${before} to ${after}${atText(options.at)}${assumptionText(source.type, target.type, options)}`;
+    return `CASE WHEN ${isNumber}${conditions.join(" AND ")} THEN ${result} END ${remark(told)}`;
+  });
 }

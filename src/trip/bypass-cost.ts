@@ -1,4 +1,4 @@
-import { requireList, requireText, shown, VeladisError } from "../core/index";
+import { requireList, requireText, shown, VeladisError, withParameters } from "../core/index";
 import { outcomeOf, parseVote, type VoteText } from "./vote";
 
 /** What it costs to bypass channels of a vote. */
@@ -35,30 +35,33 @@ function listed(names: readonly string[]): string {
  * ```
  */
 export function bypassCost(vote: VoteText, bypassed: readonly string[]): BypassCost {
-  const parsed = parseVote(vote);
-  const names = requireList(bypassed, "a list of the names of the channels that are bypassed", {
-    parameter: "bypassed",
-  }).map((name) => requireText(name, "the name of a channel"));
-  const twice = names.find((name, i) => names.indexOf(name) !== i);
-  if (twice !== undefined) {
-    throw new VeladisError("out-of-range", {
-      expected: "each bypassed channel once",
-      received: `${shown(twice)} twice`,
+  return withParameters({ vote, bypassed }, () => {
+    const parsed = parseVote(vote);
+    const names = requireList(bypassed, "a list of the names of the channels that are bypassed", {
+      parameter: "bypassed",
+    }).map((name, index) => requireText(name, "the name of a channel", { parameter: "bypassed", index }));
+    const twice = names.find((name, i) => names.indexOf(name) !== i);
+    if (twice !== undefined) {
+      throw new VeladisError("out-of-range", {
+        expected: "each bypassed channel once",
+        received: `${shown(twice)} twice`,
+      });
+    }
+    if (names.length > parsed.of) {
+      throw new VeladisError("length-mismatch", {
+        expected: `at most ${parsed.of} bypassed channels for ${vote}`,
+        received: `${names.length}`,
+      });
+    }
+    const { unable, effective } = outcomeOf(parsed, { trip: 0, badForTrip: 0, silent: names.length });
+    const whole = `${parsed.needed}oo${parsed.of}`;
+    const effect = unable ? `${whole} can never trip` : `${whole} becomes ${effective}`;
+    return Object.freeze({
+      bypassed: Object.freeze(names),
+      effective,
+      canTrip: !unable,
+      text:
+        names.length === 0 ? `with no channel bypassed ${whole} stands` : `with ${listed(names)} bypassed ${effect}`,
     });
-  }
-  if (names.length > parsed.of) {
-    throw new VeladisError("length-mismatch", {
-      expected: `at most ${parsed.of} bypassed channels for ${vote}`,
-      received: `${names.length}`,
-    });
-  }
-  const { unable, effective } = outcomeOf(parsed, { trip: 0, badForTrip: 0, silent: names.length });
-  const whole = `${parsed.needed}oo${parsed.of}`;
-  const effect = unable ? `${whole} can never trip` : `${whole} becomes ${effective}`;
-  return Object.freeze({
-    bypassed: Object.freeze(names),
-    effective,
-    canTrip: !unable,
-    text: names.length === 0 ? `with no channel bypassed ${whole} stands` : `with ${listed(names)} bypassed ${effect}`,
   });
 }

@@ -7,6 +7,8 @@ export function requireWithin(commands: readonly TripCommand[], from: number, to
   for (const { time: at } of commands) {
     if (at >= from && at <= to) continue;
     throw new VeladisError("out-of-range", {
+      parameter: "options",
+      option: "commands",
       expected: `commands between ${from} s and ${to} s, the times of the history`,
       received: `one at ${at} s`,
     });

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { shown, VeladisError } from "../core/index";
+import { inPlace, shown, VeladisError } from "../core/index";
 import type { TripRules } from "../device/index";
 import { type Assumption, agreedHertz, amplitudeIn, parsedType, type Step } from "../reading/index";
 import { requireLevels } from "./require-levels";
@@ -14,21 +14,26 @@ export interface LevelConversion {
   readonly ofOne: readonly Step[];
 }
 
+const AS = { parameter: "options", option: "as" };
+
 /** The conversion from levels as they are written to the unit of the threshold. */
 export function levelConversion(
   { threshold, type }: TripRules,
   { as, at }: Pick<RunOptions, "as" | "at">,
 ): LevelConversion {
   if (as === undefined) return { factor: 1, assumed: [], ofOne: [] };
-  const from = parsedType(as);
+  const from = inPlace(AS, () => parsedType(as));
   if (from.reference !== 0) {
     throw new VeladisError("out-of-range", {
       expected: 'a linear unit for the levels, such as "mm/s rms"',
       received: shown(as),
+      ...AS,
     });
   }
   const hertz = agreedHertz(threshold.hertz, at);
-  const one = convertAmplitude(amplitudeIn(from, 1), type, hertz === undefined ? {} : { at: { hertz } });
+  const one = inPlace(AS, () =>
+    convertAmplitude(amplitudeIn(from, 1), type, hertz === undefined ? {} : { at: { hertz } }),
+  );
   return { factor: one.value, assumed: one.assumed, ofOne: one.value === 1 ? [] : (one.history as readonly Step[]) };
 }
 
@@ -39,12 +44,10 @@ export function levelConversion(
  */
 export function scaledLevels(
   levels: ArrayLike<number>,
-  rules: TripRules,
-  written: Pick<RunOptions, "as" | "at">,
+  conversion: LevelConversion,
   faults: boolean,
 ): LevelConversion & { readonly levels: Float64Array } {
   const checked = requireLevels(levels, faults);
-  const conversion = levelConversion(rules, written);
   const { factor } = conversion;
   if (factor === 1) return { levels: checked, ...conversion };
   const scaled = checked.map((level) => level * factor);

@@ -1,4 +1,4 @@
-import { finiteResult, requireGiven, requirePositive } from "../core/index";
+import { finiteResult, requireGiven, requirePositive, withParameters } from "../core/index";
 import { TIME_TOLERANCE, type TripSettings } from "../device/index";
 import { levelConversion } from "./level-conversion";
 import { requireLevels } from "./require-levels";
@@ -93,35 +93,37 @@ export function levelGaps(
   times: ArrayLike<number>,
   options: LevelGapsOptions = {},
 ): LevelGaps {
-  const { rules } = new TripLogic(settings);
-  const faults = requireRunOptions(options, keys).nan !== undefined;
-  const { factor } = levelConversion(rules, options);
-  const checked = requireLevels(levels, faults);
-  requireTimes(
-    checked,
-    requireGiven(times, "a list of the times of the levels, in s", { parameter: "times" }),
-    Number.NEGATIVE_INFINITY,
-  );
-  const spans = spansOf(times);
-  const median = medianOf(spans.filter((span) => span > 0));
-  const longest =
-    options.longest === undefined
-      ? finiteResult(MEDIANS * median)
-      : requirePositive(options.longest, "a longest time between two levels above zero, in s", { option: "longest" });
-  const most = longest * (1 + TIME_TOLERANCE);
-  const gaps: LevelGap[] = [];
-  for (const [i, seconds] of spans.entries()) {
-    if (!(seconds > most)) continue;
-    const level = (checked[i] as number) * factor;
-    gaps.push(
-      Object.freeze({
-        start: times[i] as number,
-        end: times[i + 1] as number,
-        seconds,
-        level: Number.isNaN(level) ? null : finiteResult(level),
-        high: !(level < rules.resetAt),
-      }),
+  return withParameters({ levels, times, options, settings }, () => {
+    const { rules } = new TripLogic(settings);
+    const faults = requireRunOptions(options, keys).nan !== undefined;
+    const { factor } = levelConversion(rules, options);
+    const checked = requireLevels(levels, faults);
+    requireTimes(
+      checked,
+      requireGiven(times, "a list of the times of the levels, in s", { parameter: "times" }),
+      Number.NEGATIVE_INFINITY,
     );
-  }
-  return Object.freeze({ longest, median, gaps: Object.freeze(gaps) });
+    const spans = spansOf(times);
+    const median = medianOf(spans.filter((span) => span > 0));
+    const longest =
+      options.longest === undefined
+        ? finiteResult(MEDIANS * median)
+        : requirePositive(options.longest, "a longest time between two levels above zero, in s", { option: "longest" });
+    const most = longest * (1 + TIME_TOLERANCE);
+    const gaps: LevelGap[] = [];
+    for (const [i, seconds] of spans.entries()) {
+      if (!(seconds > most)) continue;
+      const level = (checked[i] as number) * factor;
+      gaps.push(
+        Object.freeze({
+          start: times[i] as number,
+          end: times[i + 1] as number,
+          seconds,
+          level: Number.isNaN(level) ? null : finiteResult(level),
+          high: !(level < rules.resetAt),
+        }),
+      );
+    }
+    return Object.freeze({ longest, median, gaps: Object.freeze(gaps) });
+  });
 }

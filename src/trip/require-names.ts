@@ -16,6 +16,7 @@ export function requireNames(
   throw new VeladisError(stranger === undefined ? "missing-option" : "unknown-option", {
     expected: stranger === undefined ? `a level for ${shown(missing)}` : "the name of a channel",
     received: shown(stranger),
+    option: stranger ?? (missing as string),
     allowed: names,
   });
 }

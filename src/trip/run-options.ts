@@ -1,5 +1,13 @@
 import type { ConvertOptions } from "../amplitude/index";
-import { requireBoolean, requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import {
+  inPlace,
+  requireBoolean,
+  requireChoice,
+  requireGiven,
+  requireKnownKeys,
+  shown,
+  VeladisError,
+} from "../core/index";
 import type { ReadingTypeText } from "../reading/index";
 import type { TripCommand } from "./trip-commands";
 
@@ -36,6 +44,13 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
   options: Options,
   known: object = keys,
 ): Options {
+  return inPlace({ parameter: "options" }, () => checked(options, known));
+}
+
+function checked<Options extends { readonly [Option in keyof RunOptions]?: unknown }>(
+  options: Options,
+  known: object,
+): Options {
   if (typeof requireGiven(options, FORM) !== "object") {
     throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
   }
@@ -43,12 +58,15 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
   if (options.nan !== undefined)
     requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for", { option: "nan" });
   if (options.excursions !== undefined) {
-    requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported");
+    requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported", {
+      option: "excursions",
+    });
   }
   if (options.at !== undefined && options.as === undefined) {
     throw new VeladisError("missing-option", {
       expected: "as beside at: what the levels are written in; without it they need no frequency",
       received: "nothing",
+      option: "as",
     });
   }
   return options;

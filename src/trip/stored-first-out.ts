@@ -34,13 +34,15 @@ export function requireFirstOut(from: TripEvent | null, rules: TripRules): TripE
   requireKnownKeys(from, keys, "a part of the first-out of a snapshot");
   if (from.event !== "trip") refuse("an event that is a trip", from.event, "wrong-type");
   if (typeof from.time !== "number" || !Number.isFinite(from.time)) refuse("its time in s", from.time, "wrong-type");
-  const cause = requireChoice(from.cause, ["level", "sensor fault", "above range"], `${FIRST_OUT}: its cause`);
+  const cause = requireChoice(from.cause, ["level", "sensor fault", "above range"], `${FIRST_OUT}: its cause`, {
+    option: "cause",
+  });
   if (cause === "sensor fault" && rules.sensorFault !== "alarm") {
     refuse(`a cause that trips; a sensor fault is set to ${rules.sensorFault}`, cause);
   }
   if (!isLevelOf(from, rules)) refuse("the level that it tripped at", from.level);
   if (from.assumed === undefined) return { ...from };
-  const assumed = [...requireList(from.assumed, `${FIRST_OUT}: what was assumed`)];
+  const assumed = [...requireList(from.assumed, `${FIRST_OUT}: what was assumed`, { option: "assumed" })];
   for (const one of assumed) requireChoice(one, assumptionNames, `${FIRST_OUT}: what was assumed`);
   return { ...from, assumed };
 }

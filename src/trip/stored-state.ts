@@ -119,6 +119,7 @@ function refuse(field: string, is: string, received: unknown): never {
   throw new VeladisError("out-of-range", {
     expected: `a snapshot of a trip logic, with ${field}: ${is}`,
     received: shown(received),
+    option: field,
   });
 }
 
@@ -137,10 +138,12 @@ function requireFields(from: TripState): TripState {
     throw new VeladisError("wrong-type", {
       expected: `a snapshot of a trip logic, with ${field}`,
       received: shown(given),
+      option: field,
     });
   }
   requireKnownKeys(from, fresh, "a part of a snapshot of a trip logic");
-  for (const one of requireList(from.assumed, ASSUMED)) requireChoice(one, assumptionNames, ASSUMED);
+  for (const one of requireList(from.assumed, ASSUMED, { option: "assumed" }))
+    requireChoice(one, assumptionNames, ASSUMED, { option: "assumed" });
   return { ...from, assumed: [...from.assumed] };
 }
 

@@ -1,5 +1,5 @@
 import { convertedAt } from "../amplitude/index";
-import { requireNonNegative, shown, VeladisError } from "../core/index";
+import { inPlace, requireNonNegative, shown, VeladisError } from "../core/index";
 import type { TripRules } from "../device/index";
 import { type Amplitude, type Assumption, exactAmplitude } from "../reading/index";
 
@@ -27,13 +27,19 @@ const FAULT: TakenLevel = /* @__PURE__ */ (() => Object.freeze({ value: Number.N
  */
 export function takenLevel(level: TripLevel, { threshold, type }: TripRules): TakenLevel {
   if (typeof level === "number") {
-    return { value: requireNonNegative(level, `a level of zero or more, in ${type}`), above: false, assumed: [] };
+    return {
+      value: requireNonNegative(level, `a level of zero or more, in ${type}`, { parameter: "level" }),
+      above: false,
+      assumed: [],
+    };
   }
   if (level === "fault") return FAULT;
   if (typeof level !== "string" && (typeof level !== "object" || level === null)) {
-    throw new VeladisError("wrong-type", { expected: LEVEL_FORM, received: shown(level) });
+    throw new VeladisError("wrong-type", { expected: LEVEL_FORM, received: shown(level), parameter: "level" });
   }
-  const { value, state, assumed } = convertedAt(exactAmplitude(level), type, threshold.hertz);
+  const { value, state, assumed } = inPlace({ parameter: "level" }, () =>
+    convertedAt(exactAmplitude(level), type, threshold.hertz),
+  );
   if (state === "below range") return { ...FAULT, reason: "the signal is below the range of its loop" };
   return { value, above: state === "above range", assumed };
 }

@@ -1,4 +1,4 @@
-import { requireChoice, requireKnownKeys, requireList, requireNonNegative } from "../core/index";
+import { inPlace, requireChoice, requireKnownKeys, requireList, requireNonNegative } from "../core/index";
 import type { TripRules } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
 import { factorNow, isSet, type TripState, timeOf } from "./trip-state";
@@ -38,8 +38,9 @@ export function orderedCommands<Command extends TripCommand>(
   commands: readonly Command[] | undefined,
   checked: (command: Command) => Command,
 ): Command[] {
-  return [...requireList(commands === undefined ? [] : commands, "a list of commands")]
-    .map(checked)
+  const place = { parameter: "options", option: "commands" };
+  return requireList(commands === undefined ? [] : commands, "a list of commands", place)
+    .map((command, index) => inPlace({ ...place, index }, () => checked(command)))
     .sort((a, b) => a.time - b.time);
 }
 

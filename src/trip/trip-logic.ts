@@ -1,4 +1,5 @@
 import {
+  inPlace,
   requireBoolean,
   requireGiven,
   requireKnownKeys,
@@ -18,7 +19,7 @@ import {
 import { type Assumption, union } from "../reading/index";
 import { keepFirstOut } from "./channel";
 import { eventsWithHistory } from "./events-with-history";
-import { scaledLevels } from "./level-conversion";
+import { levelConversion, scaledLevels } from "./level-conversion";
 import { type RunOptions, requireRunOptions } from "./run-options";
 import { requireState } from "./stored-state";
 import { type TripLevel, takenLevel } from "./taken-level";
@@ -31,6 +32,20 @@ import { initialState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
 
 const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
+
+const SETTINGS = { parameter: "settings" };
+
+/** The relay of settings of a whole device. */
+function relayOf(settings: TripSettings): RelaySettings {
+  if (typeof settings !== "object" || settings === null) {
+    throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
+      expected: "settings with threshold, hysteresis, delays and output",
+      received: shown(settings),
+    });
+  }
+  const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
+  return requireRelay(requireKnownKeys(settings, known, "a setting of a device"));
+}
 
 /**
  * The trip logic of one channel and its relay: a state machine without a clock of its own.
@@ -79,18 +94,10 @@ export class TripLogic {
    * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
    */
   constructor(settings: TripSettings, state?: TripState) {
-    if (typeof settings !== "object" || settings === null) {
-      throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
-        expected: "settings with threshold, hysteresis, delays and output",
-        received: shown(settings),
-      });
-    }
-    const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
-    requireKnownKeys(settings, known, "a setting of a device");
-    this.relay = requireRelay(settings);
-    this.rules = tripRules(settings, this.relay.latching);
+    this.relay = inPlace(SETTINGS, () => relayOf(settings));
+    this.rules = inPlace(SETTINGS, () => tripRules(settings, this.relay.latching));
     this.#state = initialState(this.rules.assumed);
-    if (state !== undefined) this.resume(state);
+    if (state !== undefined) inPlace({ parameter: "state" }, () => this.resume(state));
   }
 
   /** What was assumed in threshold, reset level and all levels so far. */
@@ -125,7 +132,7 @@ export class TripLogic {
    *   settings could have left; nothing has changed then
    */
   resume(snapshot: TripState): void {
-    const state = requireState(snapshot, this.rules);
+    const state = inPlace({ parameter: "snapshot" }, () => requireState(snapshot, this.rules));
     state.assumed = union(this.rules.assumed, state.assumed);
     keepFirstOut(state);
     this.#state = state;
@@ -190,7 +197,7 @@ export class TripLogic {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
     requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const faults = requireRunOptions(options).nan !== undefined;
-    const scaled = scaledLevels(levels, this.rules, options, faults);
+    const scaled = scaledLevels(levels, levelConversion(this.rules, options), faults);
     const commands = requireCommands(options.commands);
     const state = { ...this.#state, assumed: union(this.#state.assumed, scaled.assumed) };
     const events = runHistory({ rules: this.rules, state }, { levels: scaled.levels, dt, commands, options });
@@ -211,12 +218,16 @@ export class TripLogic {
 
   /** Blocks new trips, or allows them again. It does not clear a trip that is set. Who may do so is for the site to rule. */
   bypass(on: boolean): TripStatus {
-    return this.#command(requireBoolean(on, "whether new trips are blocked") ? "bypass on" : "bypass off");
+    return this.#command(
+      requireBoolean(on, "whether new trips are blocked", { parameter: "on" }) ? "bypass on" : "bypass off",
+    );
   }
 
   /** Takes the device's power away, or gives it back, which begins the start-up windows anew. */
   power(on: boolean): TripStatus {
-    return this.#command(requireBoolean(on, "whether the device has power") ? "power back" : "power lost");
+    return this.#command(
+      requireBoolean(on, "whether the device has power", { parameter: "on" }) ? "power back" : "power lost",
+    );
   }
 
   #command(name: TripCommand["do"]): TripStatus {

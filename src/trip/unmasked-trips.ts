@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import type { TripSettings } from "../device/index";
 import { type Assumption, union } from "../reading/index";
 import { type RunOptions, requireRunOptions } from "./run-options";
@@ -73,33 +74,35 @@ export function unmaskedTrips(
   dt: number | ArrayLike<number>,
   options: RunOptions = {},
 ): UnmaskedTrips {
-  const { excursions: _, ...run } = requireRunOptions(options);
-  let assumed: readonly Assumption[] = [];
-  const outcome = (tried: TripSettings, masks: readonly TripMask[] = []): TripOutcome => {
-    const changed = masks.reduce(unmasked, { settings: tried, commands: run.commands ?? [] });
-    const logic = new TripLogic(changed.settings);
-    const events = logic.run(levels, dt, { ...run, commands: changed.commands });
-    assumed = union(assumed, logic.assumed);
-    const trips = events.filter(({ event }) => event === "trip");
-    return { first: trips[0] ?? null, trips: trips.length, end: logic.status.state };
-  };
-  const asSet = outcome(settings);
-  const commands = requireCommands(run.commands);
-  const hasFaults = run.nan !== undefined && Array.prototype.some.call(levels, Number.isNaN);
-  const masks = (Object.keys(tripMasks) as TripMask[]).filter((mask) =>
-    isMaskInForce(mask, settings, commands, hasFaults),
-  );
-  const without = masks.map((mask) => Object.freeze({ mask, ...outcome(settings, [mask]) }));
-  const alone = masks.filter((mask) => mask !== "on-delay");
-  return Object.freeze({
-    asSet: Object.freeze(asSet),
-    without: Object.freeze(without),
-    onDelayAlone: Object.freeze(alone.length === 0 ? asSet : outcome(settings, alone)),
-    withoutAny: Object.freeze(masks.length === 0 ? asSet : outcome(settings, masks)),
-    otherLatch: Object.freeze({
-      latching: !settings.latching,
-      ...outcome({ ...settings, latching: !settings.latching }),
-    }),
-    assumed,
+  return withParameters({ levels, dt, options, settings }, () => {
+    const { excursions: _, ...run } = requireRunOptions(options);
+    let assumed: readonly Assumption[] = [];
+    const outcome = (tried: TripSettings, masks: readonly TripMask[] = []): TripOutcome => {
+      const changed = masks.reduce(unmasked, { settings: tried, commands: run.commands ?? [] });
+      const logic = new TripLogic(changed.settings);
+      const events = logic.run(levels, dt, { ...run, commands: changed.commands });
+      assumed = union(assumed, logic.assumed);
+      const trips = events.filter(({ event }) => event === "trip");
+      return { first: trips[0] ?? null, trips: trips.length, end: logic.status.state };
+    };
+    const asSet = outcome(settings);
+    const commands = requireCommands(run.commands);
+    const hasFaults = run.nan !== undefined && Array.prototype.some.call(levels, Number.isNaN);
+    const masks = (Object.keys(tripMasks) as TripMask[]).filter((mask) =>
+      isMaskInForce(mask, settings, commands, hasFaults),
+    );
+    const without = masks.map((mask) => Object.freeze({ mask, ...outcome(settings, [mask]) }));
+    const alone = masks.filter((mask) => mask !== "on-delay");
+    return Object.freeze({
+      asSet: Object.freeze(asSet),
+      without: Object.freeze(without),
+      onDelayAlone: Object.freeze(alone.length === 0 ? asSet : outcome(settings, alone)),
+      withoutAny: Object.freeze(masks.length === 0 ? asSet : outcome(settings, masks)),
+      otherLatch: Object.freeze({
+        latching: !settings.latching,
+        ...outcome({ ...settings, latching: !settings.latching }),
+      }),
+      assumed,
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { requireChoice, requireList, shown, VeladisError } from "../core/index";
+import { requireChoice, requireList, shown, VeladisError, withParameters } from "../core/index";
 
 /** M channels out of N, as the trade writes it: `"2oo3"`. */
 export type VoteText = `${number}oo${number}`;
@@ -45,18 +45,22 @@ export interface VoteOutcome {
  * ```
  */
 export function parseVote(vote: VoteText): Vote {
-  const parts = typeof vote === "string" ? /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase()) : null;
-  if (parts === null) {
-    throw new VeladisError(vote === undefined ? "missing-option" : "syntax", {
-      expected: 'a vote such as "2oo3"; there is no default',
+  return withParameters({ vote }, () => {
+    const parts = typeof vote === "string" ? /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase()) : null;
+    if (parts === null) {
+      throw new VeladisError(vote === undefined ? "missing-option" : "syntax", {
+        expected: 'a vote such as "2oo3"; there is no default',
+        received: shown(vote),
+        parameter: "vote",
+      });
+    }
+    const parsed = { needed: Number(parts[1]), of: Number(parts[2]) };
+    if (parsed.needed >= 1 && parsed.needed <= parsed.of) return Object.freeze(parsed);
+    throw new VeladisError("out-of-range", {
+      expected: "a vote of at least one channel and no more than there are",
       received: shown(vote),
+      parameter: "vote",
     });
-  }
-  const parsed = { needed: Number(parts[1]), of: Number(parts[2]) };
-  if (parsed.needed >= 1 && parsed.needed <= parsed.of) return Object.freeze(parsed);
-  throw new VeladisError("out-of-range", {
-    expected: "a vote of at least one channel and no more than there are",
-    received: shown(vote),
   });
 }
 
@@ -98,18 +102,20 @@ export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: Ch
  * ```
  */
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
-  const parsed = parseVote(vote);
-  const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
-    parameter: "badChannel",
-  });
-  if (requireList(channels, "a list of what the channels say", { parameter: "channels" }).length !== parsed.of) {
-    throw new VeladisError("length-mismatch", {
-      expected: `${parsed.of} channels for ${vote}`,
-      received: `${channels.length}`,
+  return withParameters({ vote, channels, badChannel }, () => {
+    const parsed = parseVote(vote);
+    const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
+      parameter: "badChannel",
     });
-  }
-  const count = { trip: 0, healthy: 0, bad: 0 };
-  for (const channel of channels) count[requireChoice(channel, ["trip", "healthy", "bad"], "what a channel says")]++;
-  const [badForTrip, silent] = bad === "votes to trip" ? [count.bad, 0] : [0, count.bad];
-  return outcomeOf(parsed, { trip: count.trip, badForTrip, silent });
+    if (requireList(channels, "a list of what the channels say", { parameter: "channels" }).length !== parsed.of) {
+      throw new VeladisError("length-mismatch", {
+        expected: `${parsed.of} channels for ${vote}`,
+        received: `${channels.length}`,
+      });
+    }
+    const count = { trip: 0, healthy: 0, bad: 0 };
+    for (const channel of channels) count[requireChoice(channel, ["trip", "healthy", "bad"], "what a channel says")]++;
+    const [badForTrip, silent] = bad === "votes to trip" ? [count.bad, 0] : [0, count.bad];
+    return outcomeOf(parsed, { trip: count.trip, badForTrip, silent });
+  });
 }

@@ -1,4 +1,4 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { inPlace, requireGiven, shown, VeladisError } from "../core/index";
 import type { Channel } from "./channel";
 import type { TripEvent } from "./trip-events";
 import { TripLogic } from "./trip-logic";
@@ -24,16 +24,20 @@ export function votedChannels(
   channels: VotedTripSettings["channels"],
   emit: (name: string, event: TripEvent) => void,
 ): readonly VotedChannel[] {
-  const { of } = parseVote(vote);
-  const entries = Object.entries(requireGiven(channels, "settings of the channels by name"));
+  const { of } = inPlace({ option: "vote" }, () => parseVote(vote));
+  const entries = Object.entries(requireGiven(channels, "settings of the channels by name", { option: "channels" }));
   if (entries.length !== of) {
     throw new VeladisError("length-mismatch", {
       expected: `${of} channels for ${vote}`,
       received: `${entries.length}`,
+      option: "channels",
     });
   }
   return entries.map(([name, channel]) => {
-    const logic = new TripLogic({ ...requireGiven(channel, `settings of channel ${shown(name)}`), ...noRelay });
+    const logic = inPlace(
+      { option: name },
+      () => new TripLogic({ ...requireGiven(channel, `settings of channel ${shown(name)}`), ...noRelay }),
+    );
     return { name, rules: logic.rules, state: logic.snapshot(), emit: (event) => emit(name, event) };
   });
 }

@@ -25,6 +25,7 @@ export function requireVotedCommand(command: VotedCommand, names: readonly strin
       throw new VeladisError(channel === undefined ? "missing-option" : "wrong-type", {
         expected: `the channel of ${shown(name)}`,
         received: shown(channel),
+        option: "channel",
         allowed: names,
       });
     }
@@ -32,6 +33,7 @@ export function requireVotedCommand(command: VotedCommand, names: readonly strin
     throw new VeladisError("out-of-range", {
       expected: `${shown(name)} for all channels, without a channel`,
       received: shown(channel),
+      option: "channel",
     });
   }
   return command;

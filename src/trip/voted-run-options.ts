@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { inPlace, shown, VeladisError } from "../core/index";
 import { requireNames } from "./require-names";
 import { type RunOptions, requireRunOptions } from "./run-options";
 import { orderedCommands } from "./trip-commands";
@@ -38,11 +38,13 @@ function byChannel<Option>(
   if (!isEach) return () => given as Option | undefined;
   const each = given as { readonly [name: string]: Option };
   const missing = names.find((name) => !Object.hasOwn(each, name) || each[name] === undefined);
-  requireNames(names, each, false);
+  inPlace({ parameter: "options" }, () => requireNames(names, each, false));
   if (missing === undefined) return (name) => each[name];
   throw new VeladisError("missing-option", {
     expected: `${what} of ${shown(missing)}, or one for all channels`,
     received: "nothing",
+    parameter: "options",
+    option: what.split(":")[0] as string,
   });
 }
 

@@ -1,4 +1,4 @@
-import { requireGiven, requireKnownKeys, requireList, shown, VeladisError } from "../core/index";
+import { inPlace, requireGiven, requireKnownKeys, requireList, shown, VeladisError } from "../core/index";
 import { TIME_TOLERANCE } from "../device/index";
 import { union } from "../reading/index";
 import { keepFirstOut } from "./channel";
@@ -33,7 +33,11 @@ const keys: Readonly<Record<keyof VotedState, true>> = /* @__PURE__ */ Object.fr
 });
 
 function refuse(expected: string, received: unknown, code: "wrong-type" | "out-of-range" = "out-of-range"): never {
-  throw new VeladisError(code, { expected: `a snapshot of a voted trip, with ${expected}`, received: shown(received) });
+  throw new VeladisError(code, {
+    expected: `a snapshot of a voted trip, with ${expected}`,
+    received: shown(received),
+    option: (Object.keys(keys).find((key) => expected.split(" ").includes(key)) ?? "channels") as string,
+  });
 }
 
 /** A list of names as an error message shows it; whatever else stands in it, too. */
@@ -44,11 +48,13 @@ function namesShown(given: readonly unknown[]): string {
 /** The states of the channels, each one that its settings allow, all on one clock and with power or without. */
 function requireChannels(from: VotedState, channels: readonly VotedChannel[]): TripState[] {
   const names = channels.map(({ name }) => name);
-  const given = requireGiven(from.channels, "a snapshot of a voted trip, with channels");
+  const given = requireGiven(from.channels, "a snapshot of a voted trip, with channels", { option: "channels" });
   if (typeof given !== "object") refuse("channels", given, "wrong-type");
   requireNames(names, given, false);
   const states = channels.map(({ name, rules }) =>
-    requireState(Object.hasOwn(given, name) ? (given[name] as TripState) : (undefined as never), rules),
+    inPlace({ option: name }, () =>
+      requireState(Object.hasOwn(given, name) ? (given[name] as TripState) : (undefined as never), rules),
+    ),
   );
   const [any] = states as [TripState];
   for (const field of ["base", "count", "dt", "powered"] as const) {
@@ -62,7 +68,7 @@ function requireChannels(from: VotedState, channels: readonly VotedChannel[]): T
 
 /** The calls, refused unless they are the channels whose output is set, in the order in which they tripped. */
 function requireCalls(given: readonly string[], channels: readonly VotedChannel[]): readonly string[] {
-  const calls = [...requireList(given, "a snapshot of a voted trip, with calls")];
+  const calls = [...requireList(given, "a snapshot of a voted trip, with calls", { option: "calls" })];
   const isOn = channels.filter(({ state }) => isSet(state)).map(({ name }) => name);
   if (calls.length !== isOn.length || !isOn.every((name) => calls.includes(name))) {
     refuse("calls that are the channels whose output is set", namesShown(calls));
@@ -83,7 +89,7 @@ function mayBeInhibited({ rules, state }: VotedChannel): boolean {
 
 /** The channels that were inhibited at the last vote: all that are so still, and those alone of which it has just ended. */
 function requireInhibited(given: readonly string[], channels: readonly VotedChannel[]): readonly string[] {
-  const inhibited = [...requireList(given, "a snapshot of a voted trip, with inhibited")];
+  const inhibited = [...requireList(given, "a snapshot of a voted trip, with inhibited", { option: "inhibited" })];
   const still = inhibitedOf(channels);
   const known = channels.filter(mayBeInhibited).map(({ name }) => name);
   const isOnce = new Set(inhibited).size === inhibited.length;

@@ -1,4 +1,5 @@
 import {
+  inPlace,
   requireBoolean,
   requireChoice,
   requireGiven,
@@ -10,11 +11,12 @@ import {
 import { type RelaySettings, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
 import { eventsWithHistory } from "./events-with-history";
-import { scaledLevels } from "./level-conversion";
+import { levelConversion, scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
 import { type TakenLevel, type TripLevel, takenLevel } from "./taken-level";
 import { applyCommand, type ResetOutcome } from "./trip-commands";
+import type { TripEvent } from "./trip-events";
 import { takeSignal } from "./trip-scan";
 import { type BadChannel, badChannels, type VoteText } from "./vote";
 import { advanceTogether } from "./voted-advance";
@@ -26,6 +28,20 @@ import { type VotedRunOptions, votedRun } from "./voted-run-options";
 import { resumedOutput, type VotedState, votedState } from "./voted-state";
 import { votedStatus } from "./voted-status";
 import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
+
+/** The settings of a voted trip, checked, and its channels made of them. */
+function checked(settings: VotedTripSettings, take: (name: string, event: TripEvent) => void) {
+  requireGiven(settings, "settings with vote, badChannel, channels and output");
+  const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
+  return {
+    vote,
+    badChannel: requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
+      option: "badChannel",
+    }),
+    relay: requireRelay(settings),
+    channels: votedChannels(vote, channels, take),
+  };
+}
 
 /**
  * Trip logic of several channels, each with its own threshold and delay, voted into one relay.
@@ -69,14 +85,14 @@ export class VotedTrip {
    * @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic}
    */
   constructor(settings: VotedTripSettings, state?: VotedState) {
-    requireGiven(settings, "settings with vote, badChannel, channels and output");
-    const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
-    this.relay = requireRelay(settings);
+    const take = (name: string, event: TripEvent): void => this.#output.take(name, event);
+    const { vote, badChannel, relay, channels } = inPlace({ parameter: "settings" }, () => checked(settings, take));
+    this.relay = relay;
     this.vote = vote;
-    this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-    this.#channels = votedChannels(vote, channels, (name, event) => this.#output.take(name, event));
-    this.#output = new VotedOutput(vote, this.badChannel, this.relay.latching, this.#channels);
-    if (state !== undefined) this.resume(state);
+    this.badChannel = badChannel;
+    this.#channels = channels;
+    this.#output = new VotedOutput(vote, badChannel, relay.latching, channels);
+    if (state !== undefined) inPlace({ parameter: "state" }, () => this.resume(state));
   }
 
   /** What was assumed in thresholds, reset levels and all levels of any channel so far. */
@@ -104,7 +120,7 @@ export class VotedTrip {
     const { vote } = this.#output;
     const { badChannel, relay } = this;
     const settings = { vote, badChannel, latching: relay.latching };
-    this.#output.state = resumedOutput(snapshot, this.#channels, settings);
+    this.#output.state = inPlace({ parameter: "snapshot" }, () => resumedOutput(snapshot, this.#channels, settings));
   }
 
   /**
@@ -117,8 +133,12 @@ export class VotedTrip {
    */
   step(levels: { readonly [name: string]: TripLevel }, seconds: number): VotedStatus {
     const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s", { parameter: "seconds" });
-    requireNames(this.#names, requireGiven(levels, "a level for every channel, by name", { parameter: "levels" }));
-    const taken = this.#channels.map(({ name, rules }) => takenLevel(levels[name] as TripLevel, rules));
+    const taken = inPlace({ parameter: "levels" }, () => {
+      requireNames(this.#names, requireGiven(levels, "a level for every channel, by name"));
+      return this.#channels.map(({ name, rules }) =>
+        inPlace({ option: name }, () => takenLevel(levels[name] as TripLevel, rules)),
+      );
+    });
     for (const [i, channel] of this.#channels.entries()) {
       const { value, above, reason, assumed } = taken[i] as TakenLevel;
       channel.state.assumed = union(channel.state.assumed, assumed);
@@ -175,11 +195,15 @@ export class VotedTrip {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
     requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const { faults, excursions, commands, written } = votedRun(options, this.#names);
-    requireNames(this.#names, requireGiven(histories, "levels of every channel, by name", { parameter: "histories" }));
-    sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
-    const columns = this.#channels.map(({ name, rules }) =>
-      scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
-    );
+    const columns = inPlace({ parameter: "histories" }, () => {
+      requireNames(this.#names, requireGiven(histories, "levels of every channel, by name"));
+      sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
+      return this.#channels.map(({ name }) => histories[name] as ArrayLike<number>);
+    }).map((levels, i) => {
+      const { name, rules } = this.#channels[i] as VotedChannel;
+      const conversion = levelConversion(rules, written.get(name) ?? {});
+      return inPlace({ parameter: "histories", option: name }, () => scaledLevels(levels, conversion, faults));
+    });
     const channels = this.#channels;
     const work = { channels, votes: this.#output, apply: (command: VotedCommand) => this.#apply(command) };
     runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {
@@ -205,7 +229,9 @@ export class VotedTrip {
 
   /** Takes the power of the whole system away, or gives it back. */
   power(on: boolean): VotedStatus {
-    return this.#command({ do: requireBoolean(on, "whether the system has power") ? "power back" : "power lost" });
+    return this.#command({
+      do: requireBoolean(on, "whether the system has power", { parameter: "on" }) ? "power back" : "power lost",
+    });
   }
 
   /**
@@ -213,8 +239,10 @@ export class VotedTrip {
    * level, its output or a sensor fault says; what that costs is told as `bypass` of the status and `cost` of the event.
    */
   bypass(channel: string, on: boolean): VotedStatus {
-    const blocked = requireBoolean(on, "whether new trips are blocked");
-    requireNames(this.#names, { [requireText(channel, "the name of a channel", { parameter: "channel" })]: 0 }, false);
+    const blocked = requireBoolean(on, "whether new trips are blocked", { parameter: "on" });
+    inPlace({ parameter: "channel" }, () =>
+      requireNames(this.#names, { [requireText(channel, "the name of a channel")]: 0 }, false),
+    );
     return this.#command({ do: blocked ? "bypass on" : "bypass off", channel });
   }
 

@@ -1,4 +1,4 @@
-import { requireGiven } from "../core/index";
+import { requireGiven, withParameters } from "../core/index";
 import { type Amplitude, isClipped, isLevelType, significant } from "../reading/index";
 import { type UncertaintyOf, uncertaintyOf } from "./uncertainty-of";
 
@@ -72,9 +72,11 @@ function isSkewed({ method, interval: [low, high], value, expanded, type }: Unce
  * ```
  */
 export function formatUncertain(reading: string | Amplitude): string {
-  const known = requireGiven(reading, "a reading", { parameter: "reading" });
-  const state = typeof known === "string" ? undefined : known.state;
-  return uncertainText(uncertaintyOf(known), isClipped(state) ? ` (${state})` : "");
+  return withParameters({ reading }, () => {
+    const known = requireGiven(reading, "a reading", { parameter: "reading" });
+    const state = typeof known === "string" ? undefined : known.state;
+    return uncertainText(uncertaintyOf(known), isClipped(state) ? ` (${state})` : "");
+  });
 }
 
 /** An uncertainty with its value as it is written; with `digits`, both in as many. */

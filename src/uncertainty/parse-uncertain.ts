@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { requireText, shown, splitNumeral, VeladisError } from "../core/index";
+import { requireText, shown, splitNumeral, VeladisError, withParameters } from "../core/index";
 import { type FrequencyText, hertz } from "../frequency/index";
 import {
   type Amplitude,
@@ -41,7 +41,7 @@ export function halves(
   const [rest, coverage] = withoutCoverage(text);
   const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
   if (more.length > 0 || (behind === undefined ? coverage !== undefined : isKnown)) {
-    throw new VeladisError("syntax", { expected, received: shown(reading) });
+    throw new VeladisError("syntax", { expected, received: shown(reading), parameter: "reading" });
   }
   return [before.trim(), behind?.trim(), coverage];
 }
@@ -186,24 +186,28 @@ export function isStated(text: string): boolean {
  * ```
  */
 export function parseUncertain(reading: string): Amplitude {
-  const given = requireText(reading, FORM, { parameter: "reading" }).trim();
-  if (given.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  const written = withoutBrackets(given);
-  if (!isStated(written)) return parseAmplitude(written);
-  requireOneSided(written);
-  const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
-  if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  const ends = statedInterval(subject);
-  const [before, behind, k] = halves(ends === null ? subject : subject.replace(ends[0], ""), reading, ends !== null);
-  if (at !== undefined && ends === null && behind === undefined) {
-    const [frequency, amount, coverage] = halves(at, reading);
-    const isShared = splitNumeral(frequency)[1] === "";
-    if (amount !== undefined && !isShared) requireOwnUncertainty(before, frequency, statedBehind(amount, coverage));
-  }
-  const [hz, hertzUncertainty] = at === undefined ? [undefined, undefined] : uncertainHertz(at, reading);
-  const [plain, stated] = behind === undefined ? [before, undefined] : sharedUnit(before, statedBehind(behind, k));
-  const bare = parseAmplitude(plain);
-  const known = hz === undefined ? bare : Object.freeze({ ...bare, hertz: hz });
-  const own = ends === null ? stated && uncertaintyOn(bare, stated) : byInterval(bare, ends);
-  return stateInHistory(known, own, hertzUncertainty);
+  return withParameters({ reading }, () => {
+    const given = requireText(reading, FORM, { parameter: "reading" }).trim();
+    if (given.length > LONGEST)
+      throw new VeladisError("syntax", { expected: FORM, received: shown(reading), parameter: "reading" });
+    const written = withoutBrackets(given);
+    if (!isStated(written)) return parseAmplitude(written);
+    requireOneSided(written);
+    const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
+    if (more.length > 0)
+      throw new VeladisError("syntax", { expected: FORM, received: shown(reading), parameter: "reading" });
+    const ends = statedInterval(subject);
+    const [before, behind, k] = halves(ends === null ? subject : subject.replace(ends[0], ""), reading, ends !== null);
+    if (at !== undefined && ends === null && behind === undefined) {
+      const [frequency, amount, coverage] = halves(at, reading);
+      const isShared = splitNumeral(frequency)[1] === "";
+      if (amount !== undefined && !isShared) requireOwnUncertainty(before, frequency, statedBehind(amount, coverage));
+    }
+    const [hz, hertzUncertainty] = at === undefined ? [undefined, undefined] : uncertainHertz(at, reading);
+    const [plain, stated] = behind === undefined ? [before, undefined] : sharedUnit(before, statedBehind(behind, k));
+    const bare = parseAmplitude(plain);
+    const known = hz === undefined ? bare : Object.freeze({ ...bare, hertz: hz });
+    const own = ends === null ? stated && uncertaintyOn(bare, stated) : byInterval(bare, ends);
+    return stateInHistory(known, own, hertzUncertainty);
+  });
 }

@@ -14,9 +14,9 @@ export const MOST_PHASE = 90;
 
 /** Refuses a phase that is hardly known, by its bound or by two standard uncertainties. */
 export function requirePhaseKnown({ standard, distribution, stated, in: scale }: Uncertainty): void {
-  requirePositive(standard, "a standard uncertainty above zero");
-  requireChoice(distribution, ["normal", "rectangular"], "a distribution");
-  requireText(stated, "an uncertainty as it was stated");
+  requirePositive(standard, "a standard uncertainty above zero", { option: "standard" });
+  requireChoice(distribution, ["normal", "rectangular"], "a distribution", { option: "distribution" });
+  requireText(stated, "an uncertainty as it was stated", { option: "stated" });
   const most = standard * (distribution === "normal" ? 2 : Math.sqrt(3));
   if (scale === undefined && most <= MOST_PHASE * (1 + 1e-9)) return;
   throw new VeladisError("out-of-range", {
@@ -37,15 +37,16 @@ function phaseAfter(
   before: readonly (number | undefined)[],
 ): number | undefined {
   if (phaseUncertainty !== undefined) {
-    requirePhaseKnown(requireGiven(phaseUncertainty, "how well a phase is known"));
+    requirePhaseKnown(requireGiven(phaseUncertainty, "how well a phase is known", { option: "phaseUncertainty" }));
     if (does !== "given" || phase === undefined) {
       throw new VeladisError("out-of-range", {
         expected: "an uncertainty of a phase beside a phase that was given",
         received: shown(does),
+        option: "does",
       });
     }
   }
-  if (phase !== undefined) requireFinite(phase, "a phase lag in degrees");
+  if (phase !== undefined) requireFinite(phase, "a phase lag in degrees", { option: "phase" });
   if (does === "given" || does === "vector difference") return phase;
   const own = from === undefined ? undefined : before[from];
   if (does === "scale") return phase ?? own;

@@ -1,5 +1,5 @@
 import { convertAmplitude, linearAmplitude, linearTypeOf } from "../amplitude/index";
-import { requireGiven, VeladisError } from "../core/index";
+import { inPlace, requireGiven, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, agreedHertz, format, madeOf, type Step } from "../reading/index";
 import { uncertainAmplitude } from "./uncertain-amplitude";
 
@@ -12,9 +12,8 @@ export interface RatioOf {
 
 const FORM = 'a reading such as "4.9 ± 0.3 mm/s rms"';
 
-function read(reading: string | Amplitude): Amplitude {
-  const known = requireGiven(reading, FORM);
-  return linearAmplitude(uncertainAmplitude(known));
+function read(reading: string | Amplitude, parameter: "reading" | "over"): Amplitude {
+  return inPlace({ parameter }, () => linearAmplitude(uncertainAmplitude(requireGiven(reading, FORM))));
 }
 
 /**
@@ -33,19 +32,24 @@ function read(reading: string | Amplitude): Amplitude {
  * ```
  */
 export function ratioOf(reading: string | Amplitude, over: string | Amplitude): RatioOf {
-  const [first, second] = [read(reading), read(over)];
-  if (first.quantity !== second.quantity || first.detector !== second.detector) {
-    throw new VeladisError(first.quantity === second.quantity ? "wrong-detector" : "wrong-quantity", {
-      expected: "two readings of one quantity by one detector, to divide one by the other",
-      received: `${format(first)} and ${format(second)}`,
-    });
-  }
-  if (second.value === 0) {
-    throw new VeladisError("not-positive", { expected: "a reading above zero to divide by", received: format(second) });
-  }
-  if (second.hertz !== undefined) agreedHertz(first.hertz, { hertz: second.hertz });
-  const same = convertAmplitude(second, linearTypeOf(first));
-  const value = first.value / same.value;
-  const { assumed = [], history = [] } = madeOf([first, same], { does: "ratio", value, type: "" });
-  return Object.freeze({ value, assumed, history });
+  return withParameters({ reading, over }, () => {
+    const [first, second] = [read(reading, "reading"), read(over, "over")];
+    if (first.quantity !== second.quantity || first.detector !== second.detector) {
+      throw new VeladisError(first.quantity === second.quantity ? "wrong-detector" : "wrong-quantity", {
+        expected: "two readings of one quantity by one detector, to divide one by the other",
+        received: `${format(first)} and ${format(second)}`,
+      });
+    }
+    if (second.value === 0) {
+      throw new VeladisError("not-positive", {
+        expected: "a reading above zero to divide by",
+        received: format(second),
+      });
+    }
+    if (second.hertz !== undefined) agreedHertz(first.hertz, { hertz: second.hertz });
+    const same = convertAmplitude(second, linearTypeOf(first));
+    const value = first.value / same.value;
+    const { assumed = [], history = [] } = madeOf([first, same], { does: "ratio", value, type: "" });
+    return Object.freeze({ value, assumed, history });
+  });
 }

@@ -52,11 +52,14 @@ const MOST_DRAWS = 10_000_000;
 /** Above this share of the value an expanded uncertainty is no small one, so that slopes alone say too little. */
 const SMALL = 0.1;
 
-function requireWhole(value: number, least: number, most: number, what: string): number {
+function requireWhole(given: Readonly<Record<string, number>>, least: number, most: number, what: string): number {
+  const [[option, value]] = Object.entries(given) as [[string, number]];
   if (Number.isInteger(value) && value >= least && value <= most) return value;
   throw new VeladisError("out-of-range", {
     expected: `${what}, a whole number of ${least} to ${most}`,
     received: shown(value),
+    parameter: "options",
+    option,
   });
 }
 
@@ -104,16 +107,20 @@ export function uncertainOf(
   answer: string | Amplitude | { readonly history: readonly Step[] },
   { draws = DRAWS, seed = 1 }: UncertaintyOptions = {},
 ): Uncertain {
-  const count = requireWhole(draws, LEAST_DRAWS, MOST_DRAWS, "a number of draws");
-  requireWhole(seed, 1, 2 ** 31, "a seed");
-  const known = requireGiven(answer, "an answer with its history");
+  const count = requireWhole({ draws }, LEAST_DRAWS, MOST_DRAWS, "a number of draws");
+  requireWhole({ seed }, 1, 2 ** 31, "a seed");
+  const known = requireGiven(answer, "an answer with its history", { parameter: "answer" });
   const read = typeof known === "string" ? parseUncertain(known) : known;
   const history =
     typeof read === "object" && !("value" in read && "unit" in read)
-      ? checkedSteps(requireGiven(read.history, "an answer with its history"))
+      ? checkedSteps(requireGiven(read.history, "an answer with its history", { option: "history" }))
       : historyOf(amplitudeOf(read as Amplitude));
   if (history.length === 0) {
-    throw new VeladisError("missing-fact", { expected: "an answer with its history", received: "no steps" });
+    throw new VeladisError("missing-fact", {
+      expected: "an answer with its history",
+      received: "no steps",
+      option: "history",
+    });
   }
   const graph = graphOf(history);
   return {

@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import { type Amplitude, type Assumption, isLevelType, ownHistory, type Step, union } from "../reading/index";
 import { type Draws, intervalFromZero, intervalOf, momentsOf } from "./monte-carlo";
 import type { Graph } from "./node";
@@ -144,7 +145,9 @@ export function uncertaintyOf(
   answer: string | Amplitude | { readonly history: readonly Step[]; readonly assumed?: readonly Assumption[] },
   options: UncertaintyOptions = {},
 ): UncertaintyOf {
-  requireUncertaintyOptions(options);
-  const own = typeof answer === "string" ? [] : (answer?.assumed ?? []);
-  return uncertaintyBy(uncertainOf(answer, options), own, options.method);
+  return withParameters({ options, answer }, () => {
+    requireUncertaintyOptions(options);
+    const own = typeof answer === "string" ? [] : (answer?.assumed ?? []);
+    return uncertaintyBy(uncertainOf(answer, options), own, options.method);
+  });
 }

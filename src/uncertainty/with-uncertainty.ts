@@ -1,5 +1,5 @@
 import { convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitude/index";
-import { requireText, shown, VeladisError } from "../core/index";
+import { requireText, shown, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, madeOf, typeOf } from "../reading/index";
 import { uncertaintyOn } from "./parse-uncertain";
 import { statedAlone, uncertaintyNote } from "./stated";
@@ -28,22 +28,25 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
  * ```
  */
 export function withUncertainty(reading: string | Amplitude, uncertainty: string, name: string): Amplitude {
-  const given = uncertainAmplitude(reading);
-  const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
-  const stated = statedAlone(requireText(uncertainty, FORM, { parameter: "uncertainty" }));
-  if (given.level !== undefined && stated.unit === "") {
-    throw new VeladisError("missing-unit", {
-      expected: `${FORM}, of a level in dB or %`,
-      received: shown(uncertainty),
-    });
-  }
-  const from = requireText(name, "what an uncertainty comes from", { parameter: "name" });
-  const own = uncertaintyOn(linear, stated);
-  if (own === undefined) return multipliedAmplitude(linear, 1, `${from}: ± 0`);
-  const { value, unit, detector, quantity, hertz } = linear;
-  // of a factor of 1 the uncertainty is a share of the reading
-  const share = Object.freeze({ ...own, ...(own.in !== "dB" && { standard: own.standard / value }), name: from });
-  const note = `${from}: ${uncertaintyNote(own)}`;
-  const step = { does: "scale", by: 1, value, type: typeOf(unit, detector).type, note, uncertainty: share } as const;
-  return Object.freeze({ value, unit, detector, quantity, hertz, ...madeOf([linear], step) });
+  return withParameters({ reading, uncertainty, name }, () => {
+    const given = uncertainAmplitude(reading);
+    const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
+    const stated = statedAlone(requireText(uncertainty, FORM, { parameter: "uncertainty" }));
+    if (given.level !== undefined && stated.unit === "") {
+      throw new VeladisError("missing-unit", {
+        expected: `${FORM}, of a level in dB or %`,
+        received: shown(uncertainty),
+        parameter: "uncertainty",
+      });
+    }
+    const from = requireText(name, "what an uncertainty comes from", { parameter: "name" });
+    const own = uncertaintyOn(linear, stated);
+    if (own === undefined) return multipliedAmplitude(linear, 1, `${from}: ± 0`);
+    const { value, unit, detector, quantity, hertz } = linear;
+    // of a factor of 1 the uncertainty is a share of the reading
+    const share = Object.freeze({ ...own, ...(own.in !== "dB" && { standard: own.standard / value }), name: from });
+    const note = `${from}: ${uncertaintyNote(own)}`;
+    const step = { does: "scale", by: 1, value, type: typeOf(unit, detector).type, note, uncertainty: share } as const;
+    return Object.freeze({ value, unit, detector, quantity, hertz, ...madeOf([linear], step) });
+  });
 }

@@ -4,13 +4,14 @@ import { type UnitSymbol, units } from "./catalogue";
 /** Names read without regard to case. */
 const named = /* @__PURE__ */ symbolsByName(units, false);
 
-/** One way of writing for the several that people have: micro signs, powers, slashes, "per second", "sec". */
+/** One way of writing for the several that people have: micro signs, powers, slashes, "per second", "sec", "meters". */
 function folded(spelling: string): string {
   return spelling
     .normalize("NFKC")
     .replace(/\s+/g, " ")
     .replace("μ", "u")
     .replace("^", "")
+    .replace(/met(er|re)s?\b/i, "metre")
     .replace(/( per |[/∕⁄])s(ec(ond)?)?(?![a-z])/gi, "/s")
     .replace(/[ .·⋅*]?s ?[-−](?=[12]$)/, "/s")
     .replace("/s1", "/s")

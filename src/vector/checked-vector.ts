@@ -63,6 +63,7 @@ export function requirePhase(phase: number): number {
   throw new VeladisError("out-of-range", {
     expected: "a phase lag of 0 to 360 degrees (a lead of 45 degrees is a lag of 315)",
     received: shown(phase),
+    fact: "phase",
   });
 }
 
@@ -73,12 +74,15 @@ export function requireOrder(order: number): number {
   throw new VeladisError(typeof given === "number" ? "out-of-range" : "wrong-type", {
     expected: "a whole order of the shaft speed, 1 or more, since no other has a phase that stays",
     received: shown(order),
+    fact: "order",
   });
 }
 
 /** The speed of a slow roll that was taken off a vector: slower than its own, at 1x. */
 function requireSlowRollSpeed(slowRoll: number, order: number, speed: number): number {
-  const given = requirePositive(slowRoll, "the shaft speed of a slow roll above zero, in hertz");
+  const given = requirePositive(slowRoll, "the shaft speed of a slow roll above zero, in hertz", {
+    option: "slowRollSpeed",
+  });
   if (order === 1 && given < speed) return given;
   throw new VeladisError("out-of-range", {
     expected: `a vector at 1x of more than the ${speedText(given)} of the slow roll that was taken off it`,
@@ -87,8 +91,10 @@ function requireSlowRollSpeed(slowRoll: number, order: number, speed: number): n
 }
 
 /** Texts that an answer carries along, copied. */
-function texts(list: readonly string[], what: string): readonly string[] {
-  return Object.freeze(requireList(list, what).map((text) => requireText(text, what)));
+function texts(list: readonly string[], what: string, option: string): readonly string[] {
+  return Object.freeze(
+    requireList(list, what, { option }).map((text, index) => requireText(text, what, { option, index })),
+  );
 }
 
 /**
@@ -103,13 +109,16 @@ export function checkedVector(parts: Vector): Vector {
   }
   requireKnownKeys(parts, PARTS, "a part of a vector");
   const { probe, direction, slowRollSpeed, assumedFacts, cautions } = parts;
-  const amplitude = amplitudeOf(requireGiven(parts.amplitude, 'the amplitude of a vector, such as "3.0 mil pp"'));
+  const amplitude = amplitudeOf(
+    requireGiven(parts.amplitude, 'the amplitude of a vector, such as "3.0 mil pp"', { option: "amplitude" }),
+  );
   requireSine(amplitude);
   const phase = requirePhase(parts.phase);
   const order = requireOrder(parts.order);
   const speed = requirePositive(
     requireGiven(parts.speed, 'the shaft speed of a vector, as in "at 1x of 3600 r/min"', { fact: "speed" }),
     "a shaft speed above zero, in hertz",
+    { fact: "speed" },
   );
   const hertz = order * speed;
   agreedHertz(amplitude.hertz, { hertz });
@@ -122,7 +131,9 @@ export function checkedVector(parts: Vector): Vector {
     ...(probe !== undefined && { probe: checkedName(probe, "probe") }),
     ...(direction !== undefined && { direction: checkedName(direction, "direction") }),
     ...(slowRollSpeed !== undefined && { slowRollSpeed: requireSlowRollSpeed(slowRollSpeed, order, speed) }),
-    ...(assumedFacts !== undefined && { assumedFacts: texts(assumedFacts, "what a vector takes for granted") }),
-    ...(cautions !== undefined && { cautions: texts(cautions, "a caution of a vector") }),
+    ...(assumedFacts !== undefined && {
+      assumedFacts: texts(assumedFacts, "what a vector takes for granted", "assumedFacts"),
+    }),
+    ...(cautions !== undefined && { cautions: texts(cautions, "a caution of a vector", "cautions") }),
   });
 }

@@ -1,4 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
+import { inPlace, withParameters } from "../core/index";
 import { linearType, type ReadingTypeText } from "../reading/index";
 import { quantities } from "../units/index";
 import { vectorAnswer } from "./answer";
@@ -23,12 +24,14 @@ import type { Vector, VectorAnswer } from "./vector";
  * ```
  */
 export function convertVector(vector: string | Vector, to: ReadingTypeText): VectorAnswer {
-  return convertedVector(vectorOf(vector), to);
+  return withParameters({ to, vector }, () => {
+    return convertedVector(vectorOf(vector), to);
+  });
 }
 
 /** As {@link convertVector}, of a vector that was checked. */
 export function convertedVector(vector: Vector, to: string): VectorAnswer {
-  const { quantity, type } = linearType(to);
+  const { quantity, type } = inPlace({ parameter: "to" }, () => linearType(to));
   const amplitude: ConvertedAmplitude = convertAmplitude(vector.amplitude, type);
   const leads = 90 * (quantities[quantity] - quantities[vector.amplitude.quantity]);
   return vectorAnswer({ ...vector, amplitude, phase: withinTurn(vector.phase - leads) });

@@ -1,4 +1,4 @@
-import { requireKnownOptions } from "../core/index";
+import { requireKnownOptions, withParameters } from "../core/index";
 import { type FormatOptions, format } from "../reading/index";
 import { vectorOf } from "./parse-vector";
 import { orderText, phaseText, SLOW_ROLL, speedText } from "./texts";
@@ -28,23 +28,25 @@ import type { Vector } from "./vector";
  * ```
  */
 export function formatVector(vector: string | Vector, options: Pick<FormatOptions, "digits"> = {}): string {
-  const { digits } = requireKnownOptions(
-    options,
-    { digits: true },
-    { what: "an option of a format", form: "options such as { digits: 4 }" },
-  );
-  const whole = vectorOf(vector);
-  const { amplitude, phase, probe, direction, slowRollSpeed } = whole;
-  const behind = [
-    probe && `, probe ${probe}`,
-    direction && `, direction ${direction}`,
-    slowRollSpeed && `, ${SLOW_ROLL} ${speedText(slowRollSpeed)}`,
-  ];
-  const own = format(amplitude, digits === undefined ? {} : { digits });
-  const told = uncertainTexts(whole, digits) ?? {
-    amplitude: own,
-    phase: phaseText(phase, digits ?? 3),
-    orderOfSpeed: orderText(whole),
-  };
-  return `${told.amplitude} ∠ ${told.phase} at ${told.orderOfSpeed}${behind.filter(Boolean).join("")}`;
+  return withParameters({ options, vector }, () => {
+    const { digits } = requireKnownOptions(
+      options,
+      { digits: true },
+      { what: "an option of a format", form: "options such as { digits: 4 }" },
+    );
+    const whole = vectorOf(vector);
+    const { amplitude, phase, probe, direction, slowRollSpeed } = whole;
+    const behind = [
+      probe && `, probe ${probe}`,
+      direction && `, direction ${direction}`,
+      slowRollSpeed && `, ${SLOW_ROLL} ${speedText(slowRollSpeed)}`,
+    ];
+    const own = format(amplitude, digits === undefined ? {} : { digits });
+    const told = uncertainTexts(whole, digits) ?? {
+      amplitude: own,
+      phase: phaseText(phase, digits ?? 3),
+      orderOfSpeed: orderText(whole),
+    };
+    return `${told.amplitude} ∠ ${told.phase} at ${told.orderOfSpeed}${behind.filter(Boolean).join("")}`;
+  });
 }

@@ -6,9 +6,9 @@ import { requireText, shown, VeladisError } from "../core/index";
  */
 export function checkedName(name: string, kind: "probe" | "direction"): string {
   const what = `the name of a ${kind} without commas`;
-  const plain = requireText(name, what).trim().replace(/\s+/g, " ");
+  const plain = requireText(name, what, { option: kind }).trim().replace(/\s+/g, " ");
   if (/[\p{C},]/u.test(name) || plain.length > 60) {
-    throw new VeladisError("syntax", { expected: what, received: shown(name) });
+    throw new VeladisError("syntax", { expected: what, received: shown(name), option: kind });
   }
   return plain;
 }

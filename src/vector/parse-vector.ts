@@ -1,4 +1,12 @@
-import { parseNumeral, requireText, shown, splitNumeral, VeladisError, type VeladisErrorCode } from "../core/index";
+import {
+  parseNumeral,
+  requireText,
+  shown,
+  splitNumeral,
+  VeladisError,
+  type VeladisErrorCode,
+  withParameters,
+} from "../core/index";
 import { type FrequencyText, findFrequencyUnit, hertz, splitOrder } from "../frequency/index";
 import type { Uncertainty } from "../reading/index";
 import { parseUncertain, uncertaintyNote } from "../uncertainty/index";
@@ -90,36 +98,38 @@ function phaseIn(text: string): [phase: number, rest: string, uncertainty?: Unce
  * ```
  */
 export function parseVector(written: string): Vector {
-  const whole = requireText(written, VECTOR_FORM, { parameter: "written" }).trim();
-  if (whole.length > LONGEST) refuse("syntax", VECTOR_FORM, whole);
-  const [main = "", ...others] = whole.split(/,(?=\s*(?:probe|direction|slow\s+roll)(?:\s|$))/i);
-  const [before = "", behind, ...more] = main.split(ANGLE);
-  if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole, "phase");
-  if (more.length > 0) refuse("syntax", 'one phase, as in "∠ 45°"', whole);
-  const [phase, rest, phaseUncertainty] = phaseIn(behind.trim());
-  const reading = `${before.replace(/[\s,]+$/, "")} ${rest.replace(/^[\s,]+/, "")}`.trim();
-  const [subject = "", at = "", ...places] = reading.split(/\sat\s|@/i);
-  if (places.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole, "speed");
-  const [order, ofSpeed] = splitOrder(at.trim());
-  if (order === undefined)
-    refuse("missing-fact", `an order of a stated shaft speed, as in ${orderFor(at)}`, whole, "order");
-  requireOrder(order);
-  if (/^(?:of)?$/i.test(ofSpeed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
-  const amplitude = parseUncertain(subject);
-  const [speed, hertzUncertainty] = uncertainSpeed(ofSpeed, order);
-  const note = phaseUncertainty === undefined ? "" : ` ${uncertaintyNote(phaseUncertainty)}`;
-  const atSpeed = hertzUncertainty === undefined ? "" : ` ${uncertaintyNote(hertzUncertainty)}`;
-  const told = `∠ ${phaseText(phase, 12)}${note} at ${orderText({ order, speed })}${atSpeed}`;
-  const known = {
-    ...(phaseUncertainty !== undefined && { phaseUncertainty }),
-    ...(hertzUncertainty !== undefined && { hertzUncertainty }),
-  };
-  return checkedVector({
-    amplitude: phasedAmplitude({ ...amplitude, hertz: order * speed }, phase, told, known),
-    phase,
-    order,
-    speed,
-    ...behindIn(others),
+  return withParameters({ written }, () => {
+    const whole = requireText(written, VECTOR_FORM, { parameter: "written" }).trim();
+    if (whole.length > LONGEST) refuse("syntax", VECTOR_FORM, whole);
+    const [main = "", ...others] = whole.split(/,(?=\s*(?:probe|direction|slow\s+roll)(?:\s|$))/i);
+    const [before = "", behind, ...more] = main.split(ANGLE);
+    if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole, "phase");
+    if (more.length > 0) refuse("syntax", 'one phase, as in "∠ 45°"', whole);
+    const [phase, rest, phaseUncertainty] = phaseIn(behind.trim());
+    const reading = `${before.replace(/[\s,]+$/, "")} ${rest.replace(/^[\s,]+/, "")}`.trim();
+    const [subject = "", at = "", ...places] = reading.split(/\sat\s|@/i);
+    if (places.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole, "speed");
+    const [order, ofSpeed] = splitOrder(at.trim());
+    if (order === undefined)
+      refuse("missing-fact", `an order of a stated shaft speed, as in ${orderFor(at)}`, whole, "order");
+    requireOrder(order);
+    if (/^(?:of)?$/i.test(ofSpeed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
+    const amplitude = parseUncertain(subject);
+    const [speed, hertzUncertainty] = uncertainSpeed(ofSpeed, order);
+    const note = phaseUncertainty === undefined ? "" : ` ${uncertaintyNote(phaseUncertainty)}`;
+    const atSpeed = hertzUncertainty === undefined ? "" : ` ${uncertaintyNote(hertzUncertainty)}`;
+    const told = `∠ ${phaseText(phase, 12)}${note} at ${orderText({ order, speed })}${atSpeed}`;
+    const known = {
+      ...(phaseUncertainty !== undefined && { phaseUncertainty }),
+      ...(hertzUncertainty !== undefined && { hertzUncertainty }),
+    };
+    return checkedVector({
+      amplitude: phasedAmplitude({ ...amplitude, hertz: order * speed }, phase, told, known),
+      phase,
+      order,
+      speed,
+      ...behindIn(others),
+    });
   });
 }
 

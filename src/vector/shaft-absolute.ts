@@ -1,5 +1,5 @@
 import { linearTypeOf } from "../amplitude/index";
-import { VeladisError } from "../core/index";
+import { VeladisError, withParameters } from "../core/index";
 import { format } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { combined, requireOneOrder } from "./combined";
@@ -36,27 +36,29 @@ const SENSORS: readonly string[] = [
  * ```
  */
 export function shaftAbsolute(relative: string | Vector, casing: string | Vector): VectorAnswer {
-  const [shaft, housing] = twoVectors(relative, casing);
-  if (shaft.amplitude.quantity !== "displacement") {
-    throw new VeladisError("wrong-quantity", {
-      expected: "a displacement of the shaft against its casing, as a proximity probe reads it",
-      received: format(shaft.amplitude),
+  return withParameters({ relative, casing }, () => {
+    const [shaft, housing] = twoVectors({ relative, casing });
+    if (shaft.amplitude.quantity !== "displacement") {
+      throw new VeladisError("wrong-quantity", {
+        expected: "a displacement of the shaft against its casing, as a proximity probe reads it",
+        received: format(shaft.amplitude),
+      });
+    }
+    if (housing.slowRollSpeed !== undefined) {
+      throw new VeladisError("out-of-range", {
+        expected: "a casing as its sensor read it, which sees no run-out of the shaft",
+        received: "one less a slow roll",
+      });
+    }
+    requireOneOrder(shaft, housing);
+    const assumed = oneName(shaft.direction, housing.direction, "direction");
+    const moved = convertedVector(housing, linearTypeOf(shaft.amplitude));
+    const { probe: _, ...sum } = combined(shaft, moved, 180, "casing added: its opposite taken off");
+    const direction = shaft.direction ?? housing.direction;
+    return vectorAnswer({
+      ...sum,
+      ...(direction !== undefined && { direction }),
+      assumedFacts: [...sum.assumedFacts, ...assumed, ...SENSORS],
     });
-  }
-  if (housing.slowRollSpeed !== undefined) {
-    throw new VeladisError("out-of-range", {
-      expected: "a casing as its sensor read it, which sees no run-out of the shaft",
-      received: "one less a slow roll",
-    });
-  }
-  requireOneOrder(shaft, housing);
-  const assumed = oneName(shaft.direction, housing.direction, "direction");
-  const moved = convertedVector(housing, linearTypeOf(shaft.amplitude));
-  const { probe: _, ...sum } = combined(shaft, moved, 180, "casing added: its opposite taken off");
-  const direction = shaft.direction ?? housing.direction;
-  return vectorAnswer({
-    ...sum,
-    ...(direction !== undefined && { direction }),
-    assumedFacts: [...sum.assumedFacts, ...assumed, ...SENSORS],
   });
 }

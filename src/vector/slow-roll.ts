@@ -1,5 +1,13 @@
 import { convertAmplitude } from "../amplitude/index";
-import { raised, requireKnownOptions, requirePositive, same, VeladisError } from "../core/index";
+import {
+  inPlace,
+  raised,
+  requireKnownOptions,
+  requirePositive,
+  same,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { type Amplitude, exactAmplitude, format, significant } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { combined } from "./combined";
@@ -127,24 +135,26 @@ export function slowRollCompensated(
   slowRoll: string | Vector,
   options: SlowRollOptions = {},
 ): VectorAnswer {
-  requireKnownOptions(
-    options,
-    { limit: true },
-    { what: "an option of slow roll", form: 'options such as { limit: "50 um pp" }' },
-  );
-  const [running, slow] = twoVectors(reading, slowRoll);
-  requireSlowRoll(running, slow);
-  const assumed = [...oneName(running.probe, slow.probe, "probe"), ...directionsOf(running, slow)];
-  const limit = limitIn(options);
-  const answer = combined(running, slow, 0, `${NOTE} ${speedText(slow.speed)}`);
-  return vectorAnswer({
-    ...answer,
-    // what only the reading names is its own still
-    ...(running.probe !== undefined && { probe: running.probe }),
-    ...(running.direction !== undefined && { direction: running.direction }),
-    slowRollSpeed: slow.speed,
-    assumedFacts: [...answer.assumedFacts, ...assumed],
-    cautions: [...answer.cautions, ...cautionsOf(running, slow, limit)],
+  return withParameters({ options, reading, slowRoll }, () => {
+    requireKnownOptions(
+      options,
+      { limit: true },
+      { what: "an option of slow roll", form: 'options such as { limit: "50 um pp" }' },
+    );
+    const [running, slow] = twoVectors({ reading, slowRoll });
+    requireSlowRoll(running, slow);
+    const assumed = [...oneName(running.probe, slow.probe, "probe"), ...directionsOf(running, slow)];
+    const limit = inPlace({ parameter: "options", option: "limit" }, () => limitIn(options));
+    const answer = combined(running, slow, 0, `${NOTE} ${speedText(slow.speed)}`);
+    return vectorAnswer({
+      ...answer,
+      // what only the reading names is its own still
+      ...(running.probe !== undefined && { probe: running.probe }),
+      ...(running.direction !== undefined && { direction: running.direction }),
+      slowRollSpeed: slow.speed,
+      assumedFacts: [...answer.assumedFacts, ...assumed],
+      cautions: [...answer.cautions, ...cautionsOf(running, slow, limit)],
+    });
   });
 }
 

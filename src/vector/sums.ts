@@ -1,4 +1,4 @@
-import { VeladisError } from "../core/index";
+import { VeladisError, withParameters } from "../core/index";
 import { vectorAnswer } from "./answer";
 import { combined, requireOneOrder } from "./combined";
 import { agreedName } from "./names";
@@ -10,8 +10,8 @@ const RUN_OUT =
   "slow roll was taken off one of the two only: the run-out that the other holds, if it does, is in the answer";
 
 /** Two vectors put together, of one quantity at one order of one shaft speed. */
-function together(one: string | Vector, other: string | Vector, turn: 0 | 180, note?: string): VectorAnswer {
-  const [a, b] = twoVectors(one, other);
+function together(given: Readonly<Record<string, string | Vector>>, turn: 0 | 180, note?: string): VectorAnswer {
+  const [a, b] = twoVectors(given);
   requireOneOrder(a, b);
   // vibrations of two directions, or by two probes, do not add like numbers
   const assumed = [...agreedName(a.direction, b.direction, "direction"), ...agreedName(a.probe, b.probe, "probe")];
@@ -51,7 +51,9 @@ function together(one: string | Vector, other: string | Vector, turn: 0 | 180, n
  * ```
  */
 export function differenceOfVectors(from: string | Vector, off: string | Vector): VectorAnswer {
-  return together(from, off, 0);
+  return withParameters({ from, off }, () => {
+    return together({ from, off }, 0);
+  });
 }
 
 /**
@@ -68,5 +70,7 @@ export function differenceOfVectors(from: string | Vector, off: string | Vector)
  * ```
  */
 export function sumOfVectors(one: string | Vector, other: string | Vector): VectorAnswer {
-  return together(one, other, 180, "added: the opposite taken off, the angle between them and 180 degrees");
+  return withParameters({ one, other }, () => {
+    return together({ one, other }, 180, "added: the opposite taken off, the angle between them and 180 degrees");
+  });
 }

@@ -1,5 +1,5 @@
 import { convertedAt, linearAmplitude, linearTypeOf, vectorDifference } from "../amplitude/index";
-import { VeladisError } from "../core/index";
+import { inPlace, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf, format } from "../reading/index";
 import { ANGLE } from "./form";
 import { vectorOf } from "./parse-vector";
@@ -18,11 +18,17 @@ function bareAmplitude(one: string | Vector): Amplitude | undefined {
  *
  * @throws {@link VeladisError} `missing-fact`, and as `parseVector`
  */
-export function twoVectors(one: string | Vector, other: string | Vector): [Vector, Vector] {
-  const bare = [bareAmplitude(one), bareAmplitude(other)] as const;
-  if (bare[0] === undefined && bare[1] === undefined) return [vectorOf(one), vectorOf(other)];
-  const first = linearAmplitude(bare[0] ?? vectorOf(one).amplitude);
-  const second = bare[1] ?? vectorOf(other).amplitude;
+export function twoVectors(given: Readonly<Record<string, string | Vector>>): [Vector, Vector] {
+  const [[one, other], [its, others]] = [Object.values(given), Object.keys(given)] as [
+    [string | Vector, string | Vector],
+    [string, string],
+  ];
+  const ofFirst = <Of>(work: (vector: string | Vector) => Of): Of => inPlace({ parameter: its }, () => work(one));
+  const ofOther = <Of>(work: (vector: string | Vector) => Of): Of => inPlace({ parameter: others }, () => work(other));
+  const bare = [ofFirst(bareAmplitude), ofOther(bareAmplitude)] as const;
+  if (bare[0] === undefined && bare[1] === undefined) return [ofFirst(vectorOf), ofOther(vectorOf)];
+  const first = linearAmplitude(bare[0] ?? ofFirst(vectorOf).amplitude);
+  const second = bare[1] ?? ofOther(vectorOf).amplitude;
   const alike = convertedAt(second, linearTypeOf(first), first.hertz);
   const [least, most] = [0, 180].map((degrees) => format(vectorDifference(first, alike, degrees)));
   throw new VeladisError("missing-fact", {

@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import type { Assumption } from "../reading/index";
 import {
   requireUncertaintyOptions,
@@ -51,14 +52,16 @@ export interface UncertaintyOfVector {
  * ```
  */
 export function uncertaintyOfVector(vector: string | Vector, options: UncertaintyOptions = {}): UncertaintyOfVector {
-  const { amplitude, phase } = vectorOf(vector);
-  requireUncertaintyOptions(options);
-  const { method } = options;
-  const uncertain = uncertainOf(amplitude, options);
-  const length = uncertaintyBy(uncertain, amplitude.assumed ?? [], method);
-  return Object.freeze({
-    amplitude: length,
-    phase: uncertaintyOfPhase(uncertain, phase, method),
-    assumed: length.assumed,
+  return withParameters({ options, vector }, () => {
+    const { amplitude, phase } = vectorOf(vector);
+    requireUncertaintyOptions(options);
+    const { method } = options;
+    const uncertain = uncertainOf(amplitude, options);
+    const length = uncertaintyBy(uncertain, amplitude.assumed ?? [], method);
+    return Object.freeze({
+      amplitude: length,
+      phase: uncertaintyOfPhase(uncertain, phase, method),
+      assumed: length.assumed,
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { finiteResult, requireKnownOptions, VeladisError } from "../core/index";
+import { finiteResult, requireKnownOptions, VeladisError, withParameters } from "../core/index";
 import { type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -55,25 +55,27 @@ export function asFoundAsLeft(
     readonly asLeft: KnownCheck["indicated"];
   },
 ): AsFoundAsLeft {
-  const { asFound, asLeft, ...check } = requireKnownOptions(pair, keys, {
-    what: "a part of a pair of checks",
-    form: "a pair of checks with known level, asFound, asLeft and tolerance",
-    place: { parameter: "pair" },
-  });
-  const found = checkAgainstKnown({ ...check, indicated: asFound });
-  const left = checkAgainstKnown({ ...check, indicated: asLeft });
-  // what is known of a display before is known of it after: without it the easier rule would pass the second
-  if (found.rule !== left.rule) {
-    throw new VeladisError("missing-fact", {
-      expected: "a ± behind both readings, as found and as left, or behind neither, since one rule decides both",
-      received: `${found.rule} as found, ${left.rule} as left`,
+  return withParameters({ pair }, () => {
+    const { asFound, asLeft, ...check } = requireKnownOptions(pair, keys, {
+      what: "a part of a pair of checks",
+      form: "a pair of checks with known level, asFound, asLeft and tolerance",
+      place: { parameter: "pair" },
     });
-  }
-  return Object.freeze({
-    asFound: found,
-    asLeft: left,
-    adjustment: found.indicated.value > 0 ? finiteResult(left.indicated.value / found.indicated.value) : null,
-    meaning: foundMeanings[found.verdict],
-    assumed: union(found.assumed, left.assumed),
+    const found = checkAgainstKnown({ ...check, indicated: asFound });
+    const left = checkAgainstKnown({ ...check, indicated: asLeft });
+    // what is known of a display before is known of it after: without it the easier rule would pass the second
+    if (found.rule !== left.rule) {
+      throw new VeladisError("missing-fact", {
+        expected: "a ± behind both readings, as found and as left, or behind neither, since one rule decides both",
+        received: `${found.rule} as found, ${left.rule} as left`,
+      });
+    }
+    return Object.freeze({
+      asFound: found,
+      asLeft: left,
+      adjustment: found.indicated.value > 0 ? finiteResult(left.indicated.value / found.indicated.value) : null,
+      meaning: foundMeanings[found.verdict],
+      assumed: union(found.assumed, left.assumed),
+    });
   });
 }

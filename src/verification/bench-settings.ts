@@ -43,8 +43,9 @@ export function requireBenchSettings(settings: BenchSettings): void {
     known,
     "a setting of a device",
   );
-  requireNonNegative(onDelay, "onDelay: a time of zero or more, in s");
-  if (offDelay !== undefined) requireNonNegative(offDelay, "offDelay: a time of zero or more, in s");
+  requireNonNegative(onDelay, "onDelay: a time of zero or more, in s", { option: "onDelay" });
+  if (offDelay !== undefined)
+    requireNonNegative(offDelay, "offDelay: a time of zero or more, in s", { option: "offDelay" });
   requireLatching(latching);
   if (contact !== undefined) requireContact(contact);
   if (coil !== undefined) requireCoil(coil);

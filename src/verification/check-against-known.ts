@@ -2,11 +2,13 @@ import { convertAmplitude, derivedAmplitude, linearAmplitude, linearTypeOf, note
 import {
   cautions,
   finiteResult,
+  inPlace,
   requireChoice,
   requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requirePositive,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import {
   type Amplitude,
@@ -101,7 +103,7 @@ const noParts: readonly UncertaintyPart[] = /* @__PURE__ */ Object.freeze([]);
 
 function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionRule {
   if (rule === undefined) return isUncertain ? "guard band" : "simple acceptance";
-  requireChoice(rule, Object.keys(decisionRules), "a decision rule");
+  requireChoice(rule, Object.keys(decisionRules), "a decision rule", { parameter: "rule" });
   if (rule === "guard band" && !isUncertain) {
     throw new VeladisError("missing-fact", {
       expected:
@@ -143,6 +145,15 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
   return ownHistory([...steps, share]);
 }
 
+/** Refuses what stands beside the levels of a check and is no part of one. */
+export function requireRest(rest: Omit<KnownCheck, "known" | "indicated">): void {
+  requireKnownOptions(rest, keys, {
+    what: "a part of a check",
+    form: 'what goes for all levels, such as { tolerance: "5 %" }',
+    place: { parameter: "rest" },
+  });
+}
+
 /**
  * What a device shows, held against a known vibration.
  *
@@ -181,56 +192,61 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
-  requireKnownKeys(
-    requireGiven(check, "a check with known level, indicated level and tolerance", { parameter: "check" }),
-    keys,
-    "a part of a check",
-  );
-  const known = notedAmplitude(
-    uncertainAmplitude(
-      requireGiven(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"', { option: "known" }),
-    ),
-    "known level",
-  );
-  const shown = notedAmplitude(
-    uncertainAmplitude(
-      requireGiven(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"', { option: "indicated" }),
-    ),
-    "as shown",
-  );
-  requirePositive(known.value, "a known level above zero");
-  const as = linearTypeOf(known);
-  const indicated = convertAmplitude(
-    atKnownFrequency(shown, known),
-    as,
-    known.hertz === undefined ? {} : { at: { hertz: known.hertz } },
-  );
-  const tolerance = marginsOf(check.tolerance, known);
-  const stated = check.uncertainty;
-  const beside = stated === undefined ? null : expandedMargins(stated, known);
-  const error = indicated.value - known.value;
-  const errorPercent = finiteResult((100 * error) / known.value);
-  const { steps, assumed } = errorWay(indicated, linearAmplitude(known));
-  const uncertainty = errorUncertainty(steps, [indicated, known], beside);
-  const rule = ruleOf(check.rule, uncertainty !== null);
-  const decision = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
-  return Object.freeze({
-    known,
-    shown,
-    indicated,
-    as,
-    error,
-    errorPercent,
-    errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
-    tolerance: tolerance.above,
-    uncertainty: uncertainty?.above ?? null,
-    parts: uncertainty?.parts ?? noParts,
-    method: uncertainty?.method ?? null,
-    ...withinLoop(decision, indicated, known, error),
-    rule,
-    ruleText: decisionRules[rule],
-    assumed: union(union(assumed, tolerance.assumed), beside?.assumed),
-    history: shareOf(steps, known, errorPercent),
-    cautions: withBounds([...(beside?.isBound ? [beside.stated] : []), ...boundsOf(steps)]),
+  return withParameters({ check }, () => {
+    requireKnownOptions(check, keys, {
+      what: "a part of a check",
+      form: "a check with known level, indicated level and tolerance",
+      place: { parameter: "check" },
+    });
+    const known = inPlace({ option: "known" }, () =>
+      notedAmplitude(
+        uncertainAmplitude(requireGiven(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"')),
+        "known level",
+      ),
+    );
+    const shown = inPlace({ option: "indicated" }, () =>
+      notedAmplitude(
+        uncertainAmplitude(requireGiven(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"')),
+        "as shown",
+      ),
+    );
+    requirePositive(known.value, "a known level above zero", { option: "known" });
+    const as = linearTypeOf(known);
+    const indicated = inPlace({ option: "indicated" }, () =>
+      convertAmplitude(
+        atKnownFrequency(shown, known),
+        as,
+        known.hertz === undefined ? {} : { at: { hertz: known.hertz } },
+      ),
+    );
+    const tolerance = inPlace({ option: "tolerance" }, () => marginsOf(check.tolerance, known));
+    const stated = check.uncertainty;
+    const beside =
+      stated === undefined ? null : inPlace({ option: "uncertainty" }, () => expandedMargins(stated, known));
+    const error = indicated.value - known.value;
+    const errorPercent = finiteResult((100 * error) / known.value);
+    const { steps, assumed } = errorWay(indicated, linearAmplitude(known));
+    const uncertainty = errorUncertainty(steps, [indicated, known], beside);
+    const rule = inPlace({ option: "rule" }, () => ruleOf(check.rule, uncertainty !== null));
+    const decision = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
+    return Object.freeze({
+      known,
+      shown,
+      indicated,
+      as,
+      error,
+      errorPercent,
+      errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
+      tolerance: tolerance.above,
+      uncertainty: uncertainty?.above ?? null,
+      parts: uncertainty?.parts ?? noParts,
+      method: uncertainty?.method ?? null,
+      ...withinLoop(decision, indicated, known, error),
+      rule,
+      ruleText: decisionRules[rule],
+      assumed: union(union(assumed, tolerance.assumed), beside?.assumed),
+      history: shareOf(steps, known, errorPercent),
+      cautions: withBounds([...(beside?.isBound ? [beside.stated] : []), ...boundsOf(steps)]),
+    });
   });
 }

@@ -1,6 +1,7 @@
 import { amountOf, linearAmplitude } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   numeralAndUnit,
   parseNumeral,
   requireList,
@@ -9,6 +10,7 @@ import {
   requireText,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type Amplitude, format, isUncertain } from "../reading/index";
 import { uncertainAmplitude, withoutCoverage, withoutSign } from "../uncertainty/index";
@@ -61,22 +63,25 @@ function partOf(text: string, reading: Amplitude | undefined): { share: number; 
  * ```
  */
 export function combinedUncertainty(parts: readonly string[], reading?: string | Amplitude): number {
-  const whole = reading === undefined ? undefined : linearAmplitude(uncertainAmplitude(reading));
-  if (whole !== undefined) requirePositive(whole.value, "a reading above zero, which an uncertainty is a share of");
-  if (whole !== undefined && isUncertain(whole.history ?? [])) {
-    throw new VeladisError("out-of-range", {
-      expected: "the reading without a ± of its own; what is known of that is a part, in the list",
-      received: shown(typeof reading === "string" ? reading : `${format(whole)} with its uncertainty`),
-    });
-  }
-  const list = requireList(parts, "a list of uncertainties", { parameter: "parts" });
-  if (list.length === 0) {
-    throw new VeladisError("missing-option", {
-      expected: 'at least one uncertainty, such as "2 %"',
-      received: "an empty list",
-    });
-  }
-  const told = list.map((part) => partOf(part, whole));
-  const squares = told.map(({ share, over }) => (100 * share * (COVERAGE / over)) ** 2);
-  return Math.sqrt(finiteResult(squares.reduce((sum, square) => sum + square, 0)));
+  return withParameters({ reading, parts }, () => {
+    const whole = reading === undefined ? undefined : linearAmplitude(uncertainAmplitude(reading));
+    if (whole !== undefined)
+      requirePositive(whole.value, "a reading above zero, which an uncertainty is a share of", { option: "value" });
+    if (whole !== undefined && isUncertain(whole.history ?? [])) {
+      throw new VeladisError("out-of-range", {
+        expected: "the reading without a ± of its own; what is known of that is a part, in the list",
+        received: shown(typeof reading === "string" ? reading : `${format(whole)} with its uncertainty`),
+      });
+    }
+    const list = requireList(parts, "a list of uncertainties", { parameter: "parts" });
+    if (list.length === 0) {
+      throw new VeladisError("missing-option", {
+        expected: 'at least one uncertainty, such as "2 %"',
+        received: "an empty list",
+      });
+    }
+    const told = list.map((part, index) => inPlace({ parameter: "parts", index }, () => partOf(part, whole)));
+    const squares = told.map(({ share, over }) => (100 * share * (COVERAGE / over)) ** 2);
+    return Math.sqrt(finiteResult(squares.reduce((sum, square) => sum + square, 0)));
+  });
 }

@@ -7,6 +7,7 @@ import {
   requirePositive,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 
 const DELAY_TOLERANCE = 'a tolerance such as "5 %" or "0.2 s"';
@@ -40,32 +41,39 @@ export interface DelayTest {
  * ```
  */
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
-  requireNonNegative(set, "a set delay of zero or more, in s", { parameter: "set" });
-  if (requireList(measured, "a list of measured delays, in s", { parameter: "measured" }).length === 0) {
-    throw new VeladisError("missing-option", {
-      expected: "at least one measured delay, in s",
-      received: "nothing",
-      parameter: "measured",
+  return withParameters({ set, measured, tolerance }, () => {
+    requireNonNegative(set, "a set delay of zero or more, in s", { parameter: "set" });
+    if (requireList(measured, "a list of measured delays, in s", { parameter: "measured" }).length === 0) {
+      throw new VeladisError("missing-option", {
+        expected: "at least one measured delay, in s",
+        received: "nothing",
+        parameter: "measured",
+      });
+    }
+    const [digits, unit] = numeralAndUnit(tolerance, DELAY_TOLERANCE, { parameter: "tolerance" });
+    if (unit !== "%" && unit !== "s") {
+      const allowed = ["%", "s"];
+      throw new VeladisError("unknown-unit", {
+        expected: DELAY_TOLERANCE,
+        received: shown(tolerance),
+        parameter: "tolerance",
+        allowed,
+      });
+    }
+    const number = requirePositive(parseNumeral(digits), "a tolerance above zero");
+    const allowed = unit === "%" ? finiteResult((set * number) / 100) : number;
+    const errors = measured.map((one, index) => {
+      const place = { parameter: "measured", index };
+      return requireNonNegative(one, "a measured delay of zero or more, in s", place) - set;
     });
-  }
-  const [digits, unit] = numeralAndUnit(tolerance, DELAY_TOLERANCE, { parameter: "tolerance" });
-  if (unit !== "%" && unit !== "s") {
-    const allowed = ["%", "s"];
-    throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
-  }
-  const number = requirePositive(parseNumeral(digits), "a tolerance above zero");
-  const allowed = unit === "%" ? finiteResult((set * number) / 100) : number;
-  const errors = measured.map((one, index) => {
-    const place = { parameter: "measured", index };
-    return requireNonNegative(one, "a measured delay of zero or more, in s", place) - set;
-  });
-  const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
-  return Object.freeze({
-    set,
-    measured: Object.freeze([...measured]),
-    worstError,
-    worstPercent: set === 0 ? null : finiteResult((100 * worstError) / set),
-    tolerance: allowed,
-    verdict: Math.abs(worstError) <= allowed * (1 + 1e-9) + 1e-12 ? "pass" : "fail",
+    const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
+    return Object.freeze({
+      set,
+      measured: Object.freeze([...measured]),
+      worstError,
+      worstPercent: set === 0 ? null : finiteResult((100 * worstError) / set),
+      tolerance: allowed,
+      verdict: Math.abs(worstError) <= allowed * (1 + 1e-9) + 1e-12 ? "pass" : "fail",
+    });
   });
 }

@@ -1,6 +1,6 @@
-import { finiteResult, requireList, VeladisError } from "../core/index";
+import { finiteResult, inPlace, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, union } from "../reading/index";
-import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult, requireRest } from "./check-against-known";
 
 /** One point of a linearity check. */
 export interface LinearityPoint extends KnownCheckResult {
@@ -56,40 +56,49 @@ export function linearity(
   points: readonly Pick<KnownCheck, "known" | "indicated">[],
   rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
 ): Linearity {
-  const checks = requireList(points, "a list of points, each with known and indicated level", {
-    parameter: "points",
-  }).map((point) => checkAgainstKnown({ ...rest, ...point }));
-  const unit = checks[0]?.as ?? "";
-  const stray = checks.find((check) => check.as !== unit);
-  const levels = new Set(checks.map(({ known }) => known.value));
-  if (levels.size < 2 || stray !== undefined) {
-    throw new VeladisError(stray === undefined ? "out-of-range" : "wrong-quantity", {
-      expected: stray === undefined ? "at least two different known levels" : `known levels all in ${unit}`,
-      received: stray === undefined ? `${levels.size}` : stray.as,
+  return withParameters({ rest, points }, () => {
+    requireRest(rest);
+    // which of a point is missing is missing in the points
+    const both = { known: undefined, indicated: undefined };
+    const checks = requireList(points, "a list of points, each with known and indicated level", {
+      parameter: "points",
+    }).map((point, index) =>
+      withParameters({ points: { ...both, ...point }, rest }, () =>
+        inPlace({ index }, () => checkAgainstKnown({ ...rest, ...point })),
+      ),
+    );
+    const unit = checks[0]?.as ?? "";
+    const stray = checks.find((check) => check.as !== unit);
+    const levels = new Set(checks.map(({ known }) => known.value));
+    if (levels.size < 2 || stray !== undefined) {
+      throw new VeladisError(stray === undefined ? "out-of-range" : "wrong-quantity", {
+        expected: stray === undefined ? "at least two different known levels" : `known levels all in ${unit}`,
+        received: stray === undefined ? `${levels.size}` : stray.as,
+      });
+    }
+    const mean = (of: (check: KnownCheckResult) => number): number =>
+      checks.reduce((sum, check) => sum + of(check), 0) / checks.length;
+    const value = ({ value }: Amplitude): number => value;
+    const x = mean(({ known }) => value(known));
+    const y = mean(({ indicated }) => value(indicated));
+    const slope = finiteResult(
+      mean(({ known, indicated }) => (value(known) - x) * (value(indicated) - y)) /
+        mean(({ known }) => (value(known) - x) ** 2),
+    );
+    const offset = finiteResult(y - slope * x);
+    const found = checks.map((check) =>
+      Object.freeze({ ...check, offLine: finiteResult(check.indicated.value - offset - slope * check.known.value) }),
+    );
+    const span = Math.max(...levels);
+    return Object.freeze({
+      as: unit,
+      slope,
+      offset,
+      points: Object.freeze(found),
+      worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
+      nonLinearity: finiteResult((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
+      verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a)).verdict,
+      assumed: found.reduce<readonly Assumption[]>((all, point) => union(all, point.assumed), []),
     });
-  }
-  const mean = (of: (check: KnownCheckResult) => number): number =>
-    checks.reduce((sum, check) => sum + of(check), 0) / checks.length;
-  const value = ({ value }: Amplitude): number => value;
-  const x = mean(({ known }) => value(known));
-  const y = mean(({ indicated }) => value(indicated));
-  const slope = finiteResult(
-    mean(({ known, indicated }) => (value(known) - x) * (value(indicated) - y)) /
-      mean(({ known }) => (value(known) - x) ** 2),
-  );
-  const offset = finiteResult(y - slope * x);
-  const found = checks.map((check) =>
-    Object.freeze({ ...check, offLine: finiteResult(check.indicated.value - offset - slope * check.known.value) }),
-  );
-  const span = Math.max(...levels);
-  return Object.freeze({
-    as: unit,
-    slope,
-    offset,
-    points: Object.freeze(found),
-    worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
-    nonLinearity: finiteResult((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
-    verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a)).verdict,
-    assumed: found.reduce<readonly Assumption[]>((all, point) => union(all, point.assumed), []),
   });
 }

@@ -1,6 +1,15 @@
 import { convertAmplitude, linearTypeOf } from "../amplitude/index";
 import { kilogramsOrNone } from "../balance/index";
-import { finiteResult, requireGiven, requireKnownKeys, requirePositive, shown, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  inPlace,
+  requireGiven,
+  requireKnownKeys,
+  requirePositive,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, amplitudeIn, exactAmplitude, format, union } from "../reading/index";
 
@@ -70,7 +79,7 @@ function isSameLevel(one: number, own: number): boolean {
 export function resolutionOf({ resolution }: Shaker, type: string, hertz: number): Amplitude | undefined {
   if (resolution === undefined) return undefined;
   const step = convertAmplitude(resolution, type, { at: { hertz } });
-  requirePositive(step.value, "a resolution of the shaker above zero");
+  requirePositive(step.value, "a resolution of the shaker above zero", { option: "value" });
   return step;
 }
 
@@ -93,67 +102,78 @@ export function resolutionOf({ resolution }: Shaker, type: string, hertz: number
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: string): ShakerReach {
-  const wanted = exactAmplitude(requireGiven(level, "a level with its frequency", { parameter: "level" }));
-  requireKnownKeys(
-    requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" }),
-    keys,
-    "a limit of a shaker",
-  );
-  const type = linearTypeOf(wanted);
-  const { hertz } = wanted;
-  if (hertz === undefined) {
-    throw new VeladisError("missing-frequency", {
-      expected: 'a level with its frequency, such as "8 mm/s rms at 2400 r/min"',
-      received: shown(format(wanted)),
+  return withParameters({ load, level, shaker }, () => {
+    const wanted = inPlace({ parameter: "level" }, () =>
+      exactAmplitude(requireGiven(level, "a level with its frequency")),
+    );
+    requireKnownKeys(
+      requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" }),
+      keys,
+      "a limit of a shaker",
+    );
+    const type = linearTypeOf(wanted);
+    const { hertz } = wanted;
+    if (hertz === undefined) {
+      throw new VeladisError("missing-frequency", {
+        expected: 'a level with its frequency, such as "8 mm/s rms at 2400 r/min"',
+        received: shown(format(wanted)),
+        parameter: "level",
+      });
+    }
+    const mass = kilogramsOrNone(load, LOAD, { parameter: "load" });
+    const at = { at: { hertz } };
+    const edge = (option: "lowest" | "highest"): number =>
+      inPlace({ parameter: "shaker", option }, () => hertzOf(shaker[option]));
+    const limitedBy: string[] = [];
+    const inside = hertz >= edge("lowest") * (1 - 1e-9) && hertz <= edge("highest") * (1 + 1e-9);
+    if (!inside) limitedBy.push("frequency");
+    let highest = Number.POSITIVE_INFINITY;
+    let assumed: readonly Assumption[] = wanted.assumed ?? [];
+    const hold = (limit: string | Amplitude, name: string): void => {
+      const most = inPlace({ parameter: "shaker", option: name }, () => convertAmplitude(limit, type, at));
+      if (wanted.value > most.value * (1 + 1e-9)) limitedBy.push(name);
+      highest = Math.min(highest, most.value);
+      assumed = union(assumed, most.assumed);
+    };
+    if (shaker.level !== undefined) {
+      const own = inPlace({ parameter: "shaker", option: "level" }, () =>
+        convertAmplitude(shaker.level as string, type, at),
+      );
+      if (!isSameLevel(wanted.value, own.value)) limitedBy.push("level");
+      highest = own.value;
+      assumed = union(assumed, own.assumed);
+    }
+    const step = resolutionOf(shaker, type, hertz);
+    if (step !== undefined) {
+      const steps = wanted.value / step.value;
+      if (Math.abs(steps - Math.round(steps)) > 1e-6 * Math.max(1, steps)) limitedBy.push("resolution");
+      assumed = union(assumed, step.assumed);
+    }
+    for (const name of limits) {
+      const most = shaker[name];
+      if (most !== undefined) hold(most, name === "displacement" ? "stroke" : name);
+    }
+    if (shaker.force !== undefined) {
+      const own =
+        shaker.movingMass === undefined ? 0 : kilogramsOrNone(shaker.movingMass, MOVING, { option: "movingMass" });
+      const moved = requirePositive(mass + own, "a moving mass above zero, in kg");
+      const force = requireGiven(shaker.force, "a force such as { newtons: 100 }", { option: "force" });
+      const acceleration = finiteResult(
+        requirePositive(force.newtons, "a force above zero, in N", { option: "newtons" }) / moved,
+      );
+      hold(amplitudeIn("m/s2 pk", acceleration), "force");
+    }
+    if (
+      shaker.payload !== undefined &&
+      mass > kilogramsOrNone(shaker.payload, PAYLOAD, { option: "payload" }) * (1 + 1e-9)
+    ) {
+      limitedBy.push("payload");
+    }
+    return Object.freeze({
+      possible: limitedBy.length === 0,
+      limitedBy: Object.freeze(limitedBy),
+      highest: inside && Number.isFinite(highest) ? highest : null,
+      assumed,
     });
-  }
-  const mass = kilogramsOrNone(load, LOAD, { parameter: "load" });
-  const at = { at: { hertz } };
-  const limitedBy: string[] = [];
-  const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);
-  if (!inside) limitedBy.push("frequency");
-  let highest = Number.POSITIVE_INFINITY;
-  let assumed: readonly Assumption[] = wanted.assumed ?? [];
-  const hold = (limit: string | Amplitude, name: string): void => {
-    const most = convertAmplitude(limit, type, at);
-    if (wanted.value > most.value * (1 + 1e-9)) limitedBy.push(name);
-    highest = Math.min(highest, most.value);
-    assumed = union(assumed, most.assumed);
-  };
-  if (shaker.level !== undefined) {
-    const own = convertAmplitude(shaker.level, type, at);
-    if (!isSameLevel(wanted.value, own.value)) limitedBy.push("level");
-    highest = own.value;
-    assumed = union(assumed, own.assumed);
-  }
-  const step = resolutionOf(shaker, type, hertz);
-  if (step !== undefined) {
-    const steps = wanted.value / step.value;
-    if (Math.abs(steps - Math.round(steps)) > 1e-6 * Math.max(1, steps)) limitedBy.push("resolution");
-    assumed = union(assumed, step.assumed);
-  }
-  for (const name of limits) {
-    const most = shaker[name];
-    if (most !== undefined) hold(most, name === "displacement" ? "stroke" : name);
-  }
-  if (shaker.force !== undefined) {
-    const own =
-      shaker.movingMass === undefined ? 0 : kilogramsOrNone(shaker.movingMass, MOVING, { option: "movingMass" });
-    const moved = requirePositive(mass + own, "a moving mass above zero, in kg");
-    const force = requireGiven(shaker.force, "a force such as { newtons: 100 }", { option: "force" });
-    const acceleration = finiteResult(requirePositive(force.newtons, "a force above zero, in N") / moved);
-    hold(amplitudeIn("m/s2 pk", acceleration), "force");
-  }
-  if (
-    shaker.payload !== undefined &&
-    mass > kilogramsOrNone(shaker.payload, PAYLOAD, { option: "payload" }) * (1 + 1e-9)
-  ) {
-    limitedBy.push("payload");
-  }
-  return Object.freeze({
-    possible: limitedBy.length === 0,
-    limitedBy: Object.freeze(limitedBy),
-    highest: inside && Number.isFinite(highest) ? highest : null,
-    assumed,
   });
 }

@@ -6,9 +6,9 @@ import {
   linearTypeOf,
   notedAmplitude,
 } from "../amplitude/index";
-import { requireGiven, requireList, VeladisError } from "../core/index";
+import { inPlace, requireGiven, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, exactAmplitude, union } from "../reading/index";
-import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult, requireRest } from "./check-against-known";
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
 export interface SwitchingStep {
@@ -25,14 +25,24 @@ export interface SwitchingPoint extends Omit<KnownCheckResult, "shown"> {
 type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** The change that a slow rise or fall shows, held against the setting. */
-function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
-  const known = linearAmplitude(
-    notedAmplitude(exactAmplitude(requireGiven(setting, "a setting with its unit")), "setting"),
+function switchingPoint(
+  parameter: "threshold" | "reset",
+  setting: string | Amplitude,
+  steps: readonly SwitchingStep[],
+  rest: Rest,
+) {
+  const rising = parameter === "threshold";
+  requireRest(rest);
+  const known = inPlace({ parameter }, () =>
+    linearAmplitude(notedAmplitude(exactAmplitude(requireGiven(setting, "a setting with its unit")), "setting")),
   );
   const type = linearTypeOf(known);
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
-  const readings = requireList(steps, "a list of steps, each with level and output").map(({ level }) =>
-    convertAmplitude(requireGiven(level, "a level for every step"), type, at),
+  const readings = requireList(steps, "a list of steps, each with level and output", { parameter: "steps" }).map(
+    ({ level }, index) =>
+      inPlace({ parameter: "steps", option: "level", index }, () =>
+        convertAmplitude(requireGiven(level, "a level for every step"), type, at),
+      ),
   );
   const levels = readings.map(({ value }) => value);
   const wrong = levels.findIndex(
@@ -48,10 +58,13 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
         wrong >= 0
           ? `${levels[wrong]} ${type} after ${levels[wrong - 1]} ${type}`
           : "an output that does not change so",
+      parameter: "steps",
     });
   }
   const [before, after] = [readings[change - 1], readings[change]] as [ConvertedAmplitude, ConvertedAmplitude];
-  const { shown: _, ...check } = checkAgainstKnown({ known, indicated: midway(before, after), ...rest });
+  const { shown: _, ...check } = inPlace({ parameter: "rest" }, () =>
+    checkAgainstKnown({ known, indicated: midway(before, after), ...rest }),
+  );
   return Object.freeze({
     ...check,
     between: Object.freeze([before.value, after.value] as const),
@@ -95,7 +108,9 @@ export function tripPointTest(
   steps: readonly SwitchingStep[],
   rest: Rest,
 ): SwitchingPoint {
-  return switchingPoint(threshold, steps, rest, true);
+  return withParameters({ threshold, steps, rest }, () => {
+    return switchingPoint("threshold", threshold, steps, rest);
+  });
 }
 
 /**
@@ -118,5 +133,7 @@ export function tripPointTest(
  * ```
  */
 export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
-  return switchingPoint(reset, steps, rest, false);
+  return withParameters({ reset, steps, rest }, () => {
+    return switchingPoint("reset", reset, steps, rest);
+  });
 }

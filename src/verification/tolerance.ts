@@ -32,7 +32,7 @@ export function marginsOf(tolerance: ToleranceText, known: Amplitude): AssumedMa
 
 /** The margins of a multiple of what a text states; of decibels, of a multiple of those. */
 function timesMargins(tolerance: ToleranceText, known: Amplitude, times: number): AssumedMargins {
-  const [digits, unit] = numeralAndUnit(tolerance, FORM);
+  const [digits, unit] = numeralAndUnit(tolerance, FORM, { parameter: "tolerance" });
   if (/^dB$/i.test(unit)) {
     const ratio = 10 ** ((times * requireNonNegative(parseNumeral(digits), "a tolerance of zero or more")) / 20);
     return { below: known.value * (1 - 1 / ratio), above: finiteResult(known.value * (ratio - 1)), assumed: [] };
@@ -56,7 +56,7 @@ export interface ExpandedMargins extends AssumedMargins {
  * @throws {@link VeladisError} as {@link marginsOf} and {@link parseUncertain}
  */
 export function expandedMargins(uncertainty: ToleranceText, known: Amplitude): ExpandedMargins {
-  const one = statedAlone(requireText(uncertainty, UNCERTAINTY));
+  const one = statedAlone(requireText(uncertainty, UNCERTAINTY, { parameter: "uncertainty" }));
   const amount = `${one.digits} ${one.unit}`.trim();
   numeralAndUnit(amount, UNCERTAINTY);
   const margins = timesMargins(amount, known, 2 / divisorOf(one));

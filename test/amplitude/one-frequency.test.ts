@@ -1,9 +1,10 @@
 /** A frequency that is told twice: the reading says one, and another stands beside it. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { amountOf, sineFrequency } from "../../src/amplitude/index";
 import { baseline, checkAgainstKnown, proposeSetpoints, storedSetpoint } from "../../src/entries/protection";
 import { currentLoop, sensor } from "../../src/entries/sensor";
-import { amountOf, convertAmplitude, equivalents, format, type ReadingType, sineFrequency } from "../../src/index";
+import { convertAmplitude, equivalents, format, type ReadingType } from "../../src/index";
 
 const refused = expect.objectContaining({ code: "out-of-range", expected: expect.stringContaining("50 Hz") });
 const reading = "2 mm/s rms at 50 Hz";

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { sineFrequency } from "../../src/amplitude/index";
 import {
   convert,
   convertAmplitude,
@@ -10,7 +11,6 @@ import {
   format,
   parseAmplitude,
   type ReadingType,
-  sineFrequency,
   type UnitSymbol,
   units,
 } from "../../src/index";

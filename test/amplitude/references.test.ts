@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { sineFrequency } from "../../src/amplitude/index";
 import { currentLoop, loopLimits, sensor } from "../../src/entries/sensor";
-import { convert, convertAmplitude, hertz, sineFrequency } from "../../src/index";
+import { convert, convertAmplitude, hertz } from "../../src/index";
 import { expectAgreement } from "../references/agreement";
 import { practiceCheck } from "../references/common-practice";
 import { levelReferencesInPrint } from "../references/decibel-levels";

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { sineFrequency } from "../../src/amplitude/index";
 import { currentLoop, sensor } from "../../src/entries/sensor";
 import {
   convert,
@@ -11,7 +12,6 @@ import {
   parseAmplitude,
   readingType,
   significant,
-  sineFrequency,
   unitSymbol,
 } from "../../src/index";
 import { refusalOf } from "../refusals/refusal-of";

@@ -1,7 +1,7 @@
-import { convert, convertAmplitude, converter, equivalents, sineFrequency } from "veladis";
+import { convert, convertAmplitude, converter, equivalents } from "veladis";
 import { explain } from "veladis/explain";
 import { currentLoop, formatVoltage, sensor, signalReading } from "veladis/sensor";
-import { amountOf, rssDifference, vectorDifference } from "../../src/amplitude/index";
+import { amountOf, rssDifference, sineFrequency, vectorDifference } from "../../src/amplitude/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -49,6 +49,8 @@ const cases: Cases = {
   "convertAmplitude, a second crest factor": () =>
     convertAmplitude(convertAmplitude("3 g rms", "g pk", { crestFactor: 4 }), "g rms", { crestFactor: 10 }),
   "convertAmplitude, null for options": () => convertAmplitude("4 mm/s rms", "in/s pk", null as Loose),
+  "convertAmplitude, a Map for options": () => convertAmplitude("4 mm/s rms", "in/s pk", new Map() as Loose),
+  "converter, a date for options": () => converter("mm/s rms", "in/s pk", new Date(0) as Loose),
   "convertAmplitude, a text for options": () => convertAmplitude("4 mm/s rms", "um pp", "25 Hz" as Loose),
   "equivalents, no reading": () => equivalents("" as Loose),
   "sineFrequency, zero": () => sineFrequency("0 mm/s rms", "10 um pp"),

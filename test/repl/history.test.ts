@@ -3,8 +3,9 @@
  * assumptions and the value that their own trees come to, reckoned here; and their explanations are carried out.
  */
 import fc from "fast-check";
-import { type Amplitude, assumedText, convertAmplitude, format, sineFrequency } from "veladis";
+import { type Amplitude, assumedText, convertAmplitude, format } from "veladis";
 import { explain } from "veladis/explain";
+import { sineFrequency } from "veladis/signal";
 import { describe, expect, it } from "vitest";
 import { evaluateLine, newSession, type Session } from "../../src/repl/index";
 import { replay } from "../amplitude/replay";

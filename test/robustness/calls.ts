@@ -88,7 +88,6 @@ const shape = { rate: 1000, unit: "g" };
 
 const r = on(root);
 const amplitudes: Call[] = [
-  r("amountOf", "5 %", "10 mm/s rms"),
   r("assumedText", { assumed: ["sine", "crest-factor"], crestFactor: 3 }),
   r("amplitude", { value: 0.25, unit: "in/s", detector: "pk", quantity: "velocity", at: "25 Hz", crestFactor: 4 }),
   r("amplitude", { value: 95, unit: "dB re 1 nm/s" }),
@@ -124,7 +123,6 @@ const amplitudes: Call[] = [
   r("quantityOf", "ips peak"),
   r("readingType", "ips peak"),
   r("significant", 12.345, 3),
-  r("sineFrequency", "4 mm/s rms", "0.1 g pk"),
   {
     name: "tryConvert",
     args: () => [0.25, "in/s pk", "mil pp", { at: "1500 r/min" }],
@@ -263,7 +261,12 @@ const falling = [
   { level: "0.31 in/s pk", set: false },
 ];
 const logic = (): Loose => new protection.TripLogic(settings as Loose);
-const votes = { vote: "2oo3", badChannel: "does not vote", ...relay, channels: { a: channel, b: channel, c: channel } };
+const votes = {
+  vote: "2oo3",
+  badChannel: "does not vote",
+  ...relay,
+  channels: { a: channel, b: { ...channel }, c: { ...channel } },
+};
 const voting = (): Loose => new protection.VotedTrip(votes as Loose);
 const whole: Loose = (() =>
   protection.setpointSheet({
@@ -284,6 +287,7 @@ const whole: Loose = (() =>
 const sheet = (): Loose => structuredClone(whole);
 const protections: Call[] = [
   p("asFoundAsLeft", { known: check.known, asFound: "7.3 mm/s rms", asLeft: check.indicated, ...rest }),
+  p("amountOf", "5 %", "10 mm/s rms"),
   p("balanceGrade", "G 6.3"),
   p("balanceGrade", 6.3),
   p("bandResponse", "25 Hz", plan.band),
@@ -502,6 +506,7 @@ const signals: Call[] = [
   g("profileSlopes", points),
   g("rayleighBeyond", 3),
   g("responseAt", [{ b: [1, 2, 1], a: [-0.5, 0.1] }], 25, 1000),
+  g("sineFrequency", "4 mm/s rms", "0.1 g pk"),
   g("slopeExponent", 3),
   g("spectrum", samples, { ...averaging, as: "mm/s rms", lowest: 40 }),
   g("spectrumStream", { ...averaging, as: "g pk" }),
@@ -765,12 +770,14 @@ const kits: Call[] = [
   on(kit)("defineUnit", ownUnit),
   {
     name: "defineDetector",
-    args: () => [{ symbol: "half", num: 1, den: 2, ofSamples, name: "half of the peak", source: ownUnit.source }],
+    args: () => [
+      { symbol: "half", num: 1, den: 2, ofSamples, name: "half of the peak", source: { ...ownUnit.source } },
+    ],
     run: (...given) => (kit as Loose).defineDetector(...given).symbol,
   },
   {
     name: "toolkit",
-    args: () => [{ units: [ownUnit] }],
+    args: () => [{ units: [structuredClone(ownUnit)] }],
     run: (...given) => (kit as Loose).toolkit(...given).convert(1, "lin/s pk", "mm/s pk"),
   },
   of("toolkit", kitOfOwn, "convert", 1, "lin/s pk", "g rms", { at: "25 Hz" }),

@@ -88,7 +88,7 @@ const parsers: Readonly<Record<string, (text: string) => unknown>> = {
   "a frequency": root.frequency,
   "a frequency, typed": (text) => root.hertz(text as Loose),
   "a conversion": (text) => (root.convert as Loose)(1, text, "mm/s rms"),
-  "a share": (text) => root.amountOf(text, "1 mm/s rms"),
+  "a share": (text) => protection.amountOf(text, "1 mm/s rms"),
   "a sensor": sensor,
   "a sensor, behind its value": (text) => sensor(`100 mV/${text}`),
   "a voltage": (text) => sensor("100 mV/g").reading(text, "g pk"),

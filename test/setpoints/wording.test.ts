@@ -32,6 +32,7 @@ const limits = { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "site rul
 const ofSite = (changed: object) => p.proposeSetpoints({ baseline: "none", limits: { ...limits, ...changed } });
 
 const cases: Cases = {
+  "askedWarnings, nothing": () => p.askedWarnings(undefined, propose({})),
   "baseline, a mistyped option": () => baseline(five, { ...as, enouhg: 5 }),
   "baseline, a mistyped part of the speeds": () =>
     baseline(five, { ...as, speed: { readings: five, atleast: "1 r/min" } }),

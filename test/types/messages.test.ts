@@ -4,9 +4,14 @@ import { mistakes } from "./mistakes";
 
 const HEAD = [
   'import { convert, converter } from "veladis";',
+  'import { toolkit } from "veladis/kit";',
   "declare const text: string;",
   'let change = "in/s pk";',
   "change += change;",
+  'declare const either: "mm/s rms" | "um pp";',
+  'const source = { title: "Hollowmere workshop sheet 3, invented", provenance: "memory" } as const;',
+  'const line = { symbol: "lin/s", quantity: "velocity", num: 127, den: 60_000, name: "line per second", source } as const;',
+  "const kit = toolkit({ units: [line] });",
   "",
 ].join("\n");
 

@@ -1,4 +1,7 @@
-/** Calls with one mistake each; `text` is a string that only run time knows, `change` one that may be assigned again. */
+/**
+ * Calls with one mistake each; `text` is a string that only run time knows, `change` one that may be assigned again,
+ * `either` one of two texts, and `kit` a toolkit with a unit `lin/s` of velocity.
+ */
 export const mistakes: Readonly<Record<string, string>> = {
   "a misspelt unit": 'convert(1, "in/sec pk", "mm/s rms")',
   "a misspelt unit of the target": 'convert(1, "mm/s rms", "inch/s pk")',
@@ -27,4 +30,16 @@ export const mistakes: Readonly<Record<string, string>> = {
   "too few arguments": 'convert(1, "mm/s rms")',
   "a converter from a misspelt unit": 'converter("in/sec pk", "mm/s rms")',
   "a converter without a frequency": 'converter("g pk", "mm/s rms")',
+  "a target of two quantities": 'convert(1, "mm/s rms", either)',
+  "a source of two quantities": 'convert(1, either, "mm/s rms")',
+  "a Map for the options": 'convert(1, "mm/s rms", "in/s pk", new Map([["at", "25 Hz"]]))',
+  "a Date for the options": 'convert(1, "mm/s rms", "in/s pk", new Date(0))',
+  "a list for the options": 'convert(1, "mm/s rms", "in/s pk", [])',
+  "a toolkit, a misspelt unit": 'kit.convert(1, "lims/s pk", "mm/s rms")',
+  "a toolkit, a missing detector": 'kit.convert(1, "lin/s", "mm/s rms")',
+  "a toolkit, a misspelt detector": 'kit.convert(1, "lin/s rsm", "mm/s rms")',
+  "a toolkit, a missing frequency": 'kit.convert(1, "lin/s pk", "um pp")',
+  "a toolkit, a text that only run time knows": 'kit.convert(1, text, "mm/s rms")',
+  "a toolkit, a converter to a misspelt unit": 'kit.converter("lin/s pk", "mms/s rms")',
+  "a toolkit, an amplitude without a frequency": 'kit.amplitude(1, "lin/s pk", "g rms")',
 };
