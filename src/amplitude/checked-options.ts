@@ -4,7 +4,7 @@ import type { ConvertOptions } from "./convert-options";
 const NONE: ConvertOptions = {};
 
 // apart from the search, which is on the hot path: an engine takes in what is short
-function refused(given: unknown, option = ""): VeladisError {
+export function refusedOptions(given: unknown, option = ""): VeladisError {
   return new VeladisError(option ? "unknown-option" : "wrong-type", {
     expected: "options, { at, crestFactor }",
     received: shown(given),
@@ -21,10 +21,10 @@ function refused(given: unknown, option = ""): VeladisError {
  * @throws {@link VeladisError} `wrong-type`, `unknown-option`
  */
 export function checkedOptions(options: ConvertOptions = NONE): ConvertOptions {
-  if (typeof options !== "object" || options === null) throw refused(options);
+  if (typeof options !== "object" || options === null) throw refusedOptions(options);
   // faster than a list of the keys
   for (const key in options) {
-    if (key !== "at" && key !== "crestFactor" && Object.hasOwn(options, key)) throw refused(key, key);
+    if (key !== "at" && key !== "crestFactor" && Object.hasOwn(options, key)) throw refusedOptions(key, key);
   }
   return options;
 }

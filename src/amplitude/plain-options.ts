@@ -1,5 +1,4 @@
-import { shown, VeladisError } from "../core/index";
-import { checkedOptions } from "./checked-options";
+import { checkedOptions, refusedOptions } from "./checked-options";
 import type { ConvertOptions } from "./convert-options";
 
 /**
@@ -9,9 +8,5 @@ import type { ConvertOptions } from "./convert-options";
 export function plainOptions(options?: ConvertOptions): ConvertOptions {
   const checked = checkedOptions(options);
   if (!(Symbol.iterator in checked || checked instanceof Date)) return checked;
-  throw new VeladisError("wrong-type", {
-    expected: "options, { at, crestFactor }",
-    received: shown(options),
-    parameter: "options",
-  });
+  throw refusedOptions(options);
 }

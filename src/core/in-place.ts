@@ -5,13 +5,13 @@ import { type ErrorPlace, VeladisError } from "./error";
  * Within one argument what is nearest to the trouble counts; a parameter of another function gives way, and so does the
  * option of such a one where this place has its own.
  */
-export function inPlace<Value>(place: ErrorPlace, work: () => Value): Value {
+export function inPlace<Value>({ parameter, ...place }: ErrorPlace, work: () => Value): Value {
   try {
     return work();
   } catch (error) {
     if (VeladisError.is(error)) {
-      const { parameter, option, index } = place;
-      Object.assign(error, error.parameter && option ? { option, index } : { ...place, ...error }, { parameter });
+      const nearer = error.parameter && place.option ? { index: place.index } : error;
+      Object.assign(error, { ...place, ...nearer, parameter });
     }
     throw error;
   }

@@ -19,11 +19,11 @@ export interface DetectorEntry extends Ratio {
 /** All detectors, by symbol. To add one, add its row here and below, and nowhere else. */
 // biome-ignore format: a row of a table is a line
 export const detectors = /* @__PURE__ */ frozen({
-  pk: { spoken: ["peak", "0pk", "0p", "0peak", "0topeak", "zeropk", "zeropeak", "zerotopeak"], num: 1, den: 1, pi: 0, rootTwo: 0 },
-  pp: { spoken: ["pkpk", "peakpeak", "peaktopeak", "pktopk", "doubleamplitude"], num: 2, den: 1, pi: 0, rootTwo: 0 },
+  pk: { spoken: ["peak", "0pk", "0p", "0topk"], num: 1, den: 1, pi: 0, rootTwo: 0 },
+  pp: { spoken: ["pkpk", "pktopk", "doubleamplitude"], num: 2, den: 1, pi: 0, rootTwo: 0 },
   rms: { spoken: ["rootmeansquare", "effective", "eff"], num: 1, den: 1, pi: 0, rootTwo: -1 },
   avg: { spoken: ["average", "rectifiedaverage", "rectifiedmean"], num: 2, den: 1, pi: -1, rootTwo: 0 },
-  "true pk": { spoken: ["truepk", "truepeak", "tpk"], num: 1, den: 1, pi: 0, rootTwo: 0, ofWaveform: true },
+  "true pk": { spoken: ["truepk", "tpk"], num: 1, den: 1, pi: 0, rootTwo: 0, ofWaveform: true },
 } as const satisfies Record<string, DetectorEntry>);
 
 /** The symbol of a detector: `pk`, `pp`, `rms`, `avg` or `true pk`. */

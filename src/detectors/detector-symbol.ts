@@ -9,6 +9,8 @@ export function findDetector(spelling: string): Detector | undefined {
     spelling
       .trim()
       .toLowerCase()
+      .replace("zero", "0")
+      .replace(/peak/g, "pk")
       .replace(/(?<=\w)[-‐-–\s./]+(?=\w)|\.$/g, ""),
   );
 }

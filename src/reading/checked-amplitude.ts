@@ -27,8 +27,8 @@ export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
 /** A level belongs to its linear value: the two may differ by float noise only. */
 function requireLevel({ value, level, unit }: Amplitude): void {
   const { decibels, re } = requireGiven(level as Level, FORM, { option: "level" });
-  requireFinite(decibels, FORM, { option: "decibels" });
-  const type = parsedType(`dB re ${requireText(re, FORM, { option: "re" })}`);
+  requireFinite(decibels, FORM, { option: "level" });
+  const type = parsedType(`dB re ${requireText(re, FORM, { option: "level" })}`);
   const linear = linearOf(decibels, type.reference);
   if (type.unit === typeOf(unit, "rms").unit && Math.abs(linear - value) <= 1e-9 * linear) return;
   throw new VeladisError("wrong-quantity", {

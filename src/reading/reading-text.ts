@@ -1,6 +1,7 @@
 import { requireGiven, withParameters } from "../core/index";
 import type { Amplitude } from "./amplitude";
 import { assumedText } from "./assumptions";
+import { FORM } from "./checked-amplitude";
 import { format } from "./format";
 import type { FormatOptions } from "./format-options";
 import { localized } from "./localized";
@@ -54,7 +55,7 @@ export function bestValueText(reading: Amplitude, options: FormatOptions): strin
  */
 export function readingText(reading: Amplitude, options: FormatOptions = {}): string {
   return withParameters({ options, reading }, () => {
-    requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', { parameter: "reading" });
+    requireGiven(reading, FORM);
     requireGiven(options, "how a reading is written, such as { digits: 4 }", { parameter: "options" });
     const text = bestValueText(reading, options);
     return isUncertain(reading.history ?? []) ? `${text}  (± left out)` : text;

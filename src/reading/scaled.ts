@@ -7,7 +7,6 @@ export interface Factor {
 }
 
 const VALUE = { parameter: "value" };
-const WHAT = "an amplitude of zero or more";
 
 /** The result if it is a positive number that 64 bits hold; never an infinity, never a zero by rounding. */
 function representable(result: number): number {
@@ -24,7 +23,9 @@ function representable(result: number): number {
  * of numbers on its way or for good.
  */
 export function scaledWithCare(value: number, { num, den }: Factor): number {
-  return requireNonNegative(value, WHAT, VALUE) === 0 ? 0 : representable(value * (num / den));
+  return requireNonNegative(value, "an amplitude of zero or more", VALUE) === 0
+    ? 0
+    : representable(value * (num / den));
 }
 
 /** The amplitude times the factor, refused when it is no amplitude. */

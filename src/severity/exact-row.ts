@@ -15,6 +15,7 @@ export function withoutFacts(scheme: Scheme, facts: readonly string[]): VeladisE
   return new VeladisError("missing-fact", {
     expected: `${facts.join(", ")} of the machine, which ${named(scheme)} asks for`,
     received: "nothing",
+    parameter: "options",
     fact: facts[0] as string,
   });
 }
@@ -37,7 +38,7 @@ export function exactClass(scheme: Scheme, known: KnownFacts): [MachineClass, as
   throw new VeladisError("out-of-range", {
     expected: `a machine within ${named(scheme)}`,
     received: dataText(known),
-    parameter: "known",
+    parameter: "options",
   });
 }
 

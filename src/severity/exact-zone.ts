@@ -125,12 +125,9 @@ export function exactZone(value: number, from: PlainType, options: ExactZoneOpti
   const { scheme: sealed, machine = {} } = requireKnownOptions(options, keys, { what: "an option of exactZone", form });
   const reading = requireNonNegative(value, "an amplitude of zero or more", { parameter: "value" });
   const { unit, detector, quantity } = inPlace({ parameter: "from" }, () => plainType(from));
-  const scheme = inPlace({ parameter: "options", option: "scheme" }, () =>
-    unsealed(requireGiven(sealed, form, { option: "scheme" })),
-  );
-  const place = { parameter: "options", option: "machine" };
+  const scheme = inPlace({ parameter: "options", option: "scheme" }, () => unsealed(requireGiven(sealed, form)));
   const known = plainFacts(machine);
-  const [{ criteria, note }, assumed] = inPlace(place, () => exactClass(scheme, known));
+  const [{ criteria, note }, assumed] = exactClass(scheme, known);
   const [criterion, unjudged] = exactCriterion(scheme, criteria, from, known);
   // a displacement is one of the housing or of the shaft, and looks the same
   if (known.place === undefined && (scheme.place === "shaft" || quantity === "displacement")) {

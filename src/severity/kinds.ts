@@ -1,4 +1,4 @@
-import { frozen, requireChoice, requireText, withParameters } from "../core/index";
+import { frozen, requireChoice, requireText } from "../core/index";
 
 /**
  * What a table is for. They are never mixed: a machine that passes its acceptance test may still be judged in
@@ -70,11 +70,9 @@ const words: Readonly<Record<string, string>> = {
  * ```
  */
 export function zoneWord(kind: SchemeKind, zone: string): string {
-  return withParameters({ kind, zone }, () => {
-    requireChoice(kind, schemeKinds, "the kind of a scheme", { parameter: "kind" });
-    requireText(zone, "the name of a zone", { parameter: "zone" });
-    return kind === "grades" || !Object.hasOwn(words, zone) ? zone : (words[zone] as string);
-  });
+  requireChoice(kind, schemeKinds, "the kind of a scheme", { parameter: "kind" });
+  requireText(zone, "the name of a zone", { parameter: "zone" });
+  return kind === "grades" || !Object.hasOwn(words, zone) ? zone : (words[zone] as string);
 }
 
 /**

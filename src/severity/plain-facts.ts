@@ -19,6 +19,9 @@ function checkedNumber(given: unknown, what: string, place: ErrorPlace): FactVal
   throw new VeladisError("out-of-range", { expected: what, received: dataText(given), ...place });
 }
 
+/** Where the machine stands. */
+const MACHINE = { parameter: "options", option: "machine" };
+
 /**
  * The facts of a machine that were given as numbers in the units of {@link facts} and as labels, checked. Nothing is
  * computed of them: a support is stated.
@@ -26,13 +29,12 @@ function checkedNumber(given: unknown, what: string, place: ErrorPlace): FactVal
  * @throws {@link VeladisError} `missing-option`, `wrong-type`, `not-positive`, `unknown-option`, `out-of-range`
  */
 export function plainFacts(machine: KnownFacts): KnownFacts {
-  const machinePlace = { parameter: "options", option: "machine" };
   const form = "facts such as { power: 90 }";
-  requireKnownOptions(machine, facts, { what: "a fact about a machine", form, place: machinePlace });
+  requireKnownOptions(machine, facts, { what: "a fact about a machine", form, place: MACHINE });
   const known: { [F in Fact]?: FactValue } = {};
   for (const [name, given] of Object.entries(machine) as [Fact, unknown][]) {
     if (given === undefined) continue;
-    const place = { ...machinePlace, fact: name };
+    const place = { ...MACHINE, fact: name };
     const entry: { readonly ask: string; readonly unit?: string } = facts[name];
     const labels: readonly string[] | undefined = closedLabels[name as "type"];
     if (isNumberFact(name)) {
@@ -49,7 +51,7 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
   throw new VeladisError("out-of-range", {
     expected: "the support alone: only classify finds it by other facts",
     received: dataText(known),
-    ...machinePlace,
+    ...MACHINE,
     fact: "support",
   });
 }

@@ -27,6 +27,5 @@ export function plainType(as: string): PlainParts {
   throw new VeladisError(typeof as === "string" ? "syntax" : "wrong-type", {
     expected: 'a linear reading type in its plain spelling, such as "mm/s rms"',
     received: shown(as),
-    parameter: "as",
   });
 }

@@ -1,47 +1,24 @@
-import {
-  inPlace,
-  requireBoolean,
-  requireChoice,
-  requireGiven,
-  requireKnownKeys,
-  requireNonNegative,
-  requirePositive,
-  requireText,
-} from "../core/index";
-import { type RelaySettings, requireRelay } from "../device/index";
+import { inPlace, requireBoolean, requireGiven, requireNonNegative, requirePositive, requireText } from "../core/index";
+import type { RelaySettings } from "../device/index";
 import { type Assumption, union } from "../reading/index";
 import { eventsWithHistory } from "./events-with-history";
-import { levelConversion, scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
-import { sameLength } from "./same-length";
 import { type TakenLevel, type TripLevel, takenLevel } from "./taken-level";
 import { applyCommand, type ResetOutcome } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
 import { takeSignal } from "./trip-scan";
-import { type BadChannel, badChannels, type VoteText } from "./vote";
+import type { BadChannel, VoteText } from "./vote";
 import { advanceTogether } from "./voted-advance";
-import { type VotedChannel, votedChannels } from "./voted-channels";
+import type { VotedChannel } from "./voted-channels";
+import { votedColumns } from "./voted-columns";
 import type { VotedCommand } from "./voted-commands";
 import { VotedOutput } from "./voted-output";
 import { runVotedHistory } from "./voted-run";
 import { type VotedRunOptions, votedRun } from "./voted-run-options";
+import { checkedSettings } from "./voted-settings";
 import { resumedOutput, type VotedState, votedState } from "./voted-state";
 import { votedStatus } from "./voted-status";
-import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
-
-/** The settings of a voted trip, checked, and its channels made of them. */
-function checked(settings: VotedTripSettings, take: (name: string, event: TripEvent) => void) {
-  requireGiven(settings, "settings with vote, badChannel, channels and output");
-  const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
-  return {
-    vote,
-    badChannel: requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
-      option: "badChannel",
-    }),
-    relay: requireRelay(settings),
-    channels: votedChannels(vote, channels, take),
-  };
-}
+import type { VotedEvent, VotedStatus, VotedTripSettings } from "./voted-types";
 
 /**
  * Trip logic of several channels, each with its own threshold and delay, voted into one relay.
@@ -86,7 +63,9 @@ export class VotedTrip {
    */
   constructor(settings: VotedTripSettings, state?: VotedState) {
     const take = (name: string, event: TripEvent): void => this.#output.take(name, event);
-    const { vote, badChannel, relay, channels } = inPlace({ parameter: "settings" }, () => checked(settings, take));
+    const { vote, badChannel, relay, channels } = inPlace({ parameter: "settings" }, () =>
+      checkedSettings(settings, take),
+    );
     this.relay = relay;
     this.vote = vote;
     this.badChannel = badChannel;
@@ -195,15 +174,7 @@ export class VotedTrip {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
     requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const { faults, excursions, commands, written } = votedRun(options, this.#names);
-    const columns = inPlace({ parameter: "histories" }, () => {
-      requireNames(this.#names, requireGiven(histories, "levels of every channel, by name"));
-      sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
-      return this.#channels.map(({ name }) => histories[name] as ArrayLike<number>);
-    }).map((levels, i) => {
-      const { name, rules } = this.#channels[i] as VotedChannel;
-      const conversion = levelConversion(rules, written.get(name) ?? {});
-      return inPlace({ parameter: "histories", option: name }, () => scaledLevels(levels, conversion, faults));
-    });
+    const columns = votedColumns(this.#channels, histories, written, faults);
     const channels = this.#channels;
     const work = { channels, votes: this.#output, apply: (command: VotedCommand) => this.#apply(command) };
     runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {

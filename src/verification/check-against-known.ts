@@ -74,7 +74,8 @@ export interface KnownCheckResult extends Decision {
   readonly cautions: readonly string[];
 }
 
-const keys: Readonly<Record<keyof KnownCheck, true>> = /* @__PURE__ */ Object.freeze({
+/** All that a check may be told. */
+export const checkKeys: Readonly<Record<keyof KnownCheck, true>> = /* @__PURE__ */ Object.freeze({
   known: true,
   indicated: true,
   tolerance: true,
@@ -145,15 +146,6 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
   return ownHistory([...steps, share]);
 }
 
-/** Refuses what stands beside the levels of a check and is no part of one. */
-export function requireRest(rest: Omit<KnownCheck, "known" | "indicated">): void {
-  requireKnownOptions(rest, keys, {
-    what: "a part of a check",
-    form: 'what goes for all levels, such as { tolerance: "5 %" }',
-    place: { parameter: "rest" },
-  });
-}
-
 /**
  * What a device shows, held against a known vibration.
  *
@@ -193,7 +185,7 @@ export function requireRest(rest: Omit<KnownCheck, "known" | "indicated">): void
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
   return withParameters({ check }, () => {
-    requireKnownOptions(check, keys, {
+    requireKnownOptions(check, checkKeys, {
       what: "a part of a check",
       form: "a check with known level, indicated level and tolerance",
       place: { parameter: "check" },

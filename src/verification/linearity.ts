@@ -1,6 +1,7 @@
 import { finiteResult, inPlace, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, union } from "../reading/index";
-import { checkAgainstKnown, type KnownCheck, type KnownCheckResult, requireRest } from "./check-against-known";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+import { requireRest } from "./require-rest";
 
 /** One point of a linearity check. */
 export interface LinearityPoint extends KnownCheckResult {

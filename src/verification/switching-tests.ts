@@ -8,7 +8,8 @@ import {
 } from "../amplitude/index";
 import { inPlace, requireGiven, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, exactAmplitude, union } from "../reading/index";
-import { checkAgainstKnown, type KnownCheck, type KnownCheckResult, requireRest } from "./check-against-known";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+import { requireRest } from "./require-rest";
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
 export interface SwitchingStep {

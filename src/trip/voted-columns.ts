@@ -1,0 +1,28 @@
+import { inPlace, requireGiven } from "../core/index";
+import { levelConversion, scaledLevels } from "./level-conversion";
+import { requireNames } from "./require-names";
+import { sameLength } from "./same-length";
+import type { VotedChannel } from "./voted-channels";
+import type { VotedRun } from "./voted-run-options";
+
+/** The histories of all channels, each in unit and detector of its threshold, in the order of the channels. */
+export function votedColumns(
+  channels: readonly VotedChannel[],
+  histories: { readonly [name: string]: ArrayLike<number> },
+  written: VotedRun["written"],
+  faults: boolean,
+): ReturnType<typeof scaledLevels>[] {
+  const names = channels.map(({ name }) => name);
+  const place = { parameter: "histories" };
+  const columns = inPlace(place, () => {
+    requireNames(names, requireGiven(histories, "levels of every channel, by name"));
+    const all = names.map((name) => [name, histories[name] as ArrayLike<number>] as const);
+    sameLength(all);
+    return all;
+  });
+  return columns.map(([name, levels], i) => {
+    const { rules } = channels[i] as VotedChannel;
+    const conversion = levelConversion(rules, written.get(name) ?? {});
+    return inPlace({ ...place, option: name }, () => scaledLevels(levels, conversion, faults));
+  });
+}
