@@ -33,10 +33,17 @@ const SIGNAL = /^\s*(?:([u\u00b5\u03bcm]?V)(?![A-Za-z])|(mA)(?![A-Za-z])|(%|per 
 /** What stands behind a signal: how it becomes a vibration, and at which frequency. */
 const BEHIND = /^(.*?)(?:\s+(by|of)\s+(.*?))?(?:\s*(?:\sat\s|@)\s*(.*))?$/is;
 
+/** What turns a text into a vibration: a sensor for volts, a loop for milliamperes or per cent; undefined for what is no signal. */
+export function wayOfSignal(text: string): keyof SignalSource | undefined {
+  const [number, rest] = typeof text === "string" ? splitNumeral(text.trim()) : ["", ""];
+  const found = number === "" ? null : SIGNAL.exec(rest);
+  if (found === null) return undefined;
+  return found[1] === undefined ? "loop" : "sensor";
+}
+
 /** True for a text whose number is one of volts, of milliamperes or, with its range, of per cent: a signal, no vibration. */
 export function isSignal(text: string): boolean {
-  const [number, rest] = typeof text === "string" ? splitNumeral(text.trim()) : ["", ""];
-  return number !== "" && SIGNAL.test(rest);
+  return wayOfSignal(text) !== undefined;
 }
 
 const WAYS = {
@@ -121,6 +128,9 @@ export function signalReading(signal: string, source: SignalSource = {}): Amplit
   if (word !== undefined && word.toLowerCase() !== right) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(signal), parameter: "signal" });
   }
+  // of a list of signals some are read by the one, some by the other: each must be one
+  if (told.sensor !== undefined) sensor(told.sensor);
+  if (told.loop !== undefined) currentLoop(told.loop);
   const by = wayOf(written, way, told[option], option);
   const options = at === undefined ? {} : { at: frequency(at) };
   if (volts !== undefined) {

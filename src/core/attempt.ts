@@ -1,6 +1,6 @@
 import { shown, VeladisError } from "./error";
 
-const FORM = "a function that answers at once, such as () => parseAmplitude(text)";
+const FORM = "a function that answers at once, as () => parseAmplitude(text)";
 
 /** What became of a call: its answer, or the refusal. */
 export type Attempt<Value> =

@@ -7,6 +7,20 @@ const LONGEST = 80;
 const nobody = /* @__PURE__ */ Object.freeze([
   ...["none", "na", "nil", "no", "yes", "nobody", "noone", "unknown", "notknown", "same", "ditto", "asabove", "tbd"],
   ...["self", "myself", "himself", "herself", "idem", "open", "someone", "somebody", "someoneelse", "somebodyelse"],
+  ...[
+    "yourname",
+    "name",
+    "firstlast",
+    "firstnamelastname",
+    "namesurname",
+    "surname",
+    "abc",
+    "qwerty",
+    "xyz",
+    "him",
+    "her",
+    "them",
+  ],
   ...["signature", "signed", "tobedone", "todo", "tobedetermined", "tobenamed", "tobeconfirmed", "nobodyelse", "me"],
 ]);
 
@@ -28,6 +42,9 @@ const roles = /* @__PURE__ */ Object.freeze([
     "reviewer",
     "checker",
     "person",
+    "boss",
+    "manager",
+    "foreman",
   ],
 ]);
 const before = /* @__PURE__ */ Object.freeze([
@@ -163,6 +180,8 @@ const places = () =>
 
 /** True for words with a numeral that is that of a page; a lone x is a tick. */
 function isPage(text: string): boolean {
+  // open, or a word that takes it back: "?12", "not page 12", "page unknown 1"
+  if (/\?|(?<!\p{L})(?:not|no|none|unknown|unread|missing|some|any)(?!\p{L})/iu.test(text)) return false;
   const left = text.replace(places(), " ");
   if (/[^\P{N}0]/u.test(left)) return true;
   const words = left.split(/[^\p{L}]+/u).filter((word) => word !== "");

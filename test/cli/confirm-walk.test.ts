@@ -158,12 +158,8 @@ describe("the line of the signature", () => {
     expect((await judged(file)).out).toMatch(/reported/);
   });
 
-  it("has a second name for values that raise limits, where two read it all", async () => {
-    const raised = (second: string) =>
-      changed((lines) => {
-        lines[0] = (lines[0] as string).replace(",2024-03-04,,", `,2024-03-04,${second},`);
-        lines[3] = (lines[3] as string).replace(",yes,,,,,,", ",,6.6,,,,,");
-      });
+  it("serves a raised value too, whose line has the second name alone", async () => {
+    const raised = (second: string) => swap(3, ",yes,,,,,,", `,,6.6,,,,${second},`);
     expect((await judged(raised(""))).err).toContain("line 5 of");
     expect((await judged(raised("K. Sample"))).out.replace(/\s+/g, " ")).toContain("6.6 mm/s rms");
   });
@@ -172,7 +168,12 @@ describe("the line of the signature", () => {
     [
       "a value in it",
       () => swap(0, ",,,12,", ",yes,,12,"),
-      /line 2 of .*: page, by, on and second alone in the line of the signature/,
+      /line 2 of .*: page, by and on alone in the line of the signature/,
+    ],
+    [
+      "a second name for all that is raised",
+      () => swap(0, ",2024-03-04,,", ",2024-03-04,K. Sample,"),
+      /line 2 of .*: page, by and on alone/,
     ],
     [
       "a second one",

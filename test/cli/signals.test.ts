@@ -1,3 +1,6 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { veladis } from "./in-process";
 
@@ -79,5 +82,33 @@ describe("readings as signals", () => {
     const { out, err, code } = await veladis(args);
     expect([out, code]).toEqual(["", 2]);
     expect(err).toMatch(says);
+  });
+});
+
+describe("the state of a loop", () => {
+  it("stands beside every number that came by it", async () => {
+    expect((await veladis(["3.7 mA of 0 to 20 mm/s rms"])).out).toMatch(
+      /^3\.7 mA of 0 to 20 mm\/s rms .*\(below range\)$/m,
+    );
+    const lines = "a: 3.7 mA\nb: 12 mA\nc: 20.9 mA\n";
+    const path = join(mkdtempSync(join(tmpdir(), "veladis-")), "route.txt");
+    writeFileSync(path, lines);
+    const { out } = await veladis(["--file", path, "--loop", "0 to 20 mm/s rms", "--to", "mm/s rms"]);
+    expect(out).toMatch(/3\.7 mA +0 +\(below range\)\n.*12 mA +10\.0 *\n.*20\.9 mA +20\.6 +\(above range\)/);
+  });
+
+  it("of a baseline is not that of the setpoints", async () => {
+    const loop = ["--loop", "0 to 16 mm/s rms", "--machine", "pump 250 kW 2980 r/min category I"];
+    const { out } = await veladis(["setpoints", "--baseline", "3.9 mA", ...loop]);
+    // 1.25 of 16 mm/s on 16 mA above 4
+    expect(out).toMatch(/ALARM 5\.250 mA of 0 to 16 mm\/s rms$/m);
+  });
+
+  it("a way of the other kind is refused, and one that is none", async () => {
+    const judged = ["judge", "98 mV pk by 100 mV/g at 50 Hz", ...pump];
+    expect((await veladis([...judged, "--loop", "0 to 20 mm/s rms"])).err).toMatch(/for --loop/);
+    expect(
+      (await veladis(["--sensor", "junk", "--loop", "0 to 20 mm/s rms", "--to", "mm/s rms"], "12 mA\n")).err,
+    ).toMatch(/sensitivity/);
   });
 });

@@ -9,6 +9,7 @@ import { answerLine, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { failureText } from "../print/failure";
+import { stateText } from "../print/state-text";
 import { textTable } from "../print/text-table";
 import { knownUncertainty, uncertaintyNote } from "../print/uncertain";
 import { isRemark } from "./answer-lines";
@@ -50,7 +51,9 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
       }
       isAnyUncertain ||= answers.some((answer) => knownUncertainty(answer) !== undefined);
       explained.push(...answers.map((answer, i) => [`line ${number}, ${targets[i]}`, answer] as const));
-      const notes = [...new Set(answers.flatMap((one) => [assumedText(one), uncertaintyNote(one)]))]
+      const notes = [
+        ...new Set(answers.flatMap((one) => [assumedText(one), uncertaintyNote(one), stateText(one).trim()])),
+      ]
         .filter(Boolean)
         .join(" ");
       rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);

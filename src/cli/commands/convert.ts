@@ -13,6 +13,7 @@ import { requireNoSource, requireSignal, signalSource } from "../options/signal-
 import { answerLine, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
+import { stateText } from "../print/state-text";
 import { textTable } from "../print/text-table";
 import { uncertainText, uncertaintyNote } from "../print/uncertain";
 import { answerLines } from "./answer-lines";
@@ -35,7 +36,7 @@ function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string
   const cells = rows.flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
   const steps = settings.explain ? explainedText(cells.map((one) => [`${one.unit} ${one.detector}`, one])) : "";
   const k = isUncertain(historyOf(reading)) ? `\n± are expanded uncertainties, k = 2  ${note}`.trimEnd() : "";
-  return `${written} ${how}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
+  return `${written} ${how}${stateText(reading)}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
 }
 
 /** The answer to one sentence, as it is printed. */

@@ -7,11 +7,11 @@ export const signatureLine = /* @__PURE__ */ Object.freeze({ row: "every line be
 /** The cells of a row by their columns. */
 export type ConfirmationCells = Readonly<Partial<Record<ConfirmationColumn, string>>>;
 
-/** Page, name, day and second name, as far as they are filled in. */
-export type Signature = Readonly<Partial<Record<"page" | "by" | "on" | "second", string>>>;
+/** Page, name and day, as far as they are filled in. */
+export type Signature = Readonly<Partial<Record<"page" | "by" | "on", string>>>;
 
-/** Cells of a line that nobody fills in beside a signature. */
-const others = ["agrees", "printed", "reread"] as const;
+/** Cells of a line that nobody fills in beside a signature: a second person reads a value that is raised, and no other. */
+const others = ["agrees", "printed", "second", "reread"] as const;
 
 function isSignature({ limit = "", row = "" }: ConfirmationCells): boolean {
   const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, " ");
@@ -37,7 +37,7 @@ export function signatures() {
     const filled = others.filter((name) => (row[name] ?? "") !== "");
     if (filled.length > 0) {
       throw new VeladisError("syntax", {
-        expected: `${at}: page, by, on and second alone in the line of the signature; each value in its own line`,
+        expected: `${at}: page, by and on alone in the line of the signature; each value in its own line, and beside one that is raised the second name`,
         received: filled.map((name) => `${name} ${shown(row[name])}`).join(", "),
       });
     }
@@ -47,15 +47,15 @@ export function signatures() {
         received: "a second one",
       });
     }
-    const { page = "", by = "", on = "", second = "" } = row;
-    found.set(keyOf(row), { page, by, on, second });
+    const { page = "", by = "", on = "" } = row;
+    found.set(keyOf(row), { page, by, on });
     return true;
   };
 
   /** A row with what the signature above it says: the page where it has none; name and day where it has neither. */
   const signed = (row: ConfirmationCells): ConfirmationCells => {
     const { page = "", ...who } = found.get(keyOf(row)) ?? {};
-    const isOwn = [row.by, row.on, row.second].some((cell = "") => cell !== "");
+    const isOwn = [row.by, row.on].some((cell = "") => cell !== "");
     return { ...row, ...(!isOwn && who), ...((row.page ?? "") === "" && { page }) };
   };
 

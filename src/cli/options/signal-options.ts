@@ -1,4 +1,4 @@
-import { isSignal, type SignalSource, signalReading } from "../../amplitude/index";
+import { isSignal, type SignalSource, signalReading, wayOfSignal } from "../../amplitude/index";
 import { shown, VeladisError } from "../../core/index";
 import type { Amplitude } from "../../reading/index";
 import type { OptionRow, Values } from "./option-row";
@@ -33,10 +33,11 @@ export function vibrationOf(written: string, source: SignalSource): string | Amp
  * @throws {@link VeladisError} `unknown-option`
  */
 export function requireSignal(source: SignalSource, ...written: readonly (string | undefined)[]): void {
-  const [option] = Object.keys(source);
-  if (option === undefined || written.some((text) => text !== undefined && isSignal(text))) return;
+  const ways = written.map((text) => (text === undefined ? undefined : wayOfSignal(text)));
+  const option = Object.keys(source).find((one) => !ways.includes(one as keyof SignalSource));
+  if (option === undefined) return;
   throw new VeladisError("unknown-option", {
-    expected: `a reading in ${option === "sensor" ? "volts" : "mA or per cent"} for --${option}`,
+    expected: `a reading in ${option === "sensor" ? "volts" : "mA or per cent"}, without the name of a point, for --${option}`,
     received: written.flatMap((text) => (text === undefined ? [] : [shown(text)])).join(" and "),
     option,
   });

@@ -5,10 +5,13 @@ import { labelled } from "./labelled";
 
 /** The signal at a level: by the loop or by the sensor, in words; why there is none where a frequency is missing. */
 function signalText(
-  level: Amplitude,
+  setpoint: Amplitude,
   { sensor: sensitivity, loop }: SignalSource,
   hertz: number | undefined,
 ): string[] {
+  // a level that is set: how the baseline came, and the state of its loop, say nothing of it
+  const { value, unit, detector } = setpoint;
+  const level = `${value} ${unit} ${detector}`;
   const at = hertz === undefined ? {} : { at: { hertz } };
   const said = (word: () => string): string => {
     try {
@@ -31,10 +34,7 @@ function signalText(
     ...(sensitivity === undefined
       ? []
       : [
-          said(
-            () =>
-              `${formatVoltage(sensor(sensitivity).voltage(level, `mV ${level.detector}`, at), 4)} by ${sensitivity}`,
-          ),
+          said(() => `${formatVoltage(sensor(sensitivity).voltage(level, `mV ${detector}`, at), 4)} by ${sensitivity}`),
         ]),
   ];
 }
