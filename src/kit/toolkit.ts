@@ -50,7 +50,7 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
   ): number;
-  // what the first has refused comes here: the type of the parameter says what is wrong with the argument
+  /** What the first has refused comes here: the type of the parameter says what is wrong with the argument. */
   convert<const From extends string, const To extends string>(
     value: number,
     from: OwnChecked<Unit, Reads, From>,
@@ -62,6 +62,7 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
   ): OwnConverter;
+  /** What the first has refused comes here, as of `convert`. */
   converter<const From extends string, const To extends string>(
     from: OwnChecked<Unit, Reads, From>,
     to: OwnTarget<Unit, Reads, From, To>,
@@ -73,6 +74,7 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
   ): Amplitude;
+  /** What the first has refused comes here, as of `convert`. */
   amplitude<const From extends string, const To extends string>(
     value: number,
     from: OwnChecked<Unit, Reads, From>,
