@@ -108,7 +108,8 @@ function saidBy(rest: string, context: Context): Read {
   if (phrase?.aside) return { length: phrase.length, didYouMean: [], plain: true };
   if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phraseBefore(rest, phrase);
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
-  if (range > 0) return { length: range, didYouMean: [], plain: true };
+  if (range > 0)
+    return { length: range, didYouMean: [], plain: true, ...(phrase?.leads === "line" && { isLineRange: true }) };
   const label = labelAt(rest);
   if (label !== undefined) return labelBefore(rest, label);
   const tag = tagLength(rest);
