@@ -22,6 +22,7 @@ import { plainMarks } from "./plate-marks";
 import { powerFactorAt } from "./plate-power";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
+import { requireSupportOfAll } from "./support-of-all";
 
 const FORM = 'a machine such as "pump 90 kW 2980 r/min rigid"';
 const LONGEST = 300;
@@ -53,7 +54,9 @@ function phraseBefore(rest: string, phrase: Phrase): Read {
   const { type, ...facts } = phrase.facts;
   const word = rest.slice(0, phrase.length);
   if (type !== undefined) return { ...phrase, beside: sizesIn(word) };
-  if (Object.keys(facts).length === 0 || /[\s‐‑-]/.test(word)) return phrase;
+  // spring mounted piping
+  const isSeveral = /[\s‐‑-]/.test(word) && !/(?:mounted|supported)$/i.test(word);
+  if (Object.keys(facts).length === 0 || isSeveral) return phrase;
   const stranger = strangerBehind(rest.slice(phrase.length));
   if (stranger === 0) return phrase;
   const length = phrase.length + stranger;
@@ -187,6 +190,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   const isDirected = Object.keys(directed).length > 0;
   const machine = machineIn(written.length > LONGEST ? written : plain);
   if (machine.naturalFrequency !== undefined) requireNoDirection(plain);
+  requireSupportOfAll(machine, plain);
   requireNoPlace(written, machine.type, kindIn);
   return isDirected ? frozen<Machine>({ ...machine, ...directed }) : machine;
 });
