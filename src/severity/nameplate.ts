@@ -7,7 +7,7 @@ import type { Beside } from "./machine-beside";
 import { kindFound } from "./machine-kind";
 import type { NumberSaid, SpeedSaid } from "./machine-numbers";
 import { machineTypes } from "./machine-types";
-import { type ApparentSaid, platePower } from "./plate-power";
+import { type ApparentSaid, platePower, requireOutput } from "./plate-power";
 import { type Poles, speedOf } from "./speed-of";
 import { contradiction } from "./two-values";
 
@@ -128,9 +128,12 @@ export function nameplate() {
   };
 
   const powerOf = (assumed: Map<Fact, string>): void => {
+    const { value, written: name } = stated.get("type") ?? {};
+    const [input] = apparent;
+    if (input !== undefined && ratings.length === 0) requireOutput(value, `${name}`, input.written);
     const { power, because } = platePower({
       ...{ ratings, apparent, factors },
-      isSet: stated.get("type")?.value === "reciprocating generating set",
+      isSet: value === "reciprocating generating set",
     });
     // beside a rated power it says nothing
     if (ratings.length > 0 || apparent.length === 0)

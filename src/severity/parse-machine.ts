@@ -5,6 +5,7 @@ import { directedWords, requireNoDirection } from "./directions-in-words";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { type PartSaid, partAfter } from "./facts-of-driver";
 import { frameAt, spacedFrameAt } from "./frame-size";
+import { requireHorizontal } from "./horizontal-compressor";
 import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
@@ -191,6 +192,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   const machine = machineIn(written.length > LONGEST ? written : plain);
   if (machine.naturalFrequency !== undefined) requireNoDirection(plain);
   requireSupportOfAll(machine, plain);
+  requireHorizontal(machine, plain);
   requireNoPlace(written, machine.type, kindIn);
   return isDirected ? frozen<Machine>({ ...machine, ...directed }) : machine;
 });
