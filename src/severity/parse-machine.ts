@@ -208,7 +208,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
  * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
  * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
- * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA for 350 to 500 kW, 4 poles at 50 Hz for 1500 r/min.
+ * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA of a generator for 350 to 500 kW, 4 poles at 50 Hz for 1500 r/min.
  *
  * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a second value of a label
  *   (`category II / I`), for a word that makes

@@ -29,6 +29,17 @@ function limitsText(verdict: Verdict, digits: number): string {
   return `${sizes.join(", ")} ${(limits[0] as Limit).as} (${provenances[provenance].cell}${check})`;
 }
 
+/** Criteria of other quantities that may be worse than the one that governs, each with the limit that it may be above. */
+function worsePossible(verdict: Verdict, digits: number): string[] {
+  const fromWorst = ({ zones, zone }: Pick<Verdict, "zones" | "zone">) => zones.length - zones.indexOf(zone);
+  return verdict.criteria
+    .filter((one) => one.quantity !== verdict.quantity && fromWorst(one) < fromWorst(verdict))
+    .map((one) => {
+      const [name, limit] = Object.entries(one.limits)[one.zones.indexOf(one.zone) - 1] as [string, Limit];
+      return `${one.quantity} ${judgedText(one, digits)}: may be ${one.zone}, above ${name} ${format(limit, { digits })}`;
+    });
+}
+
 /** The reading as it was judged, where it was given in another type. */
 function convertedText(verdict: Verdict, digits: number): string[] {
   const { value, unit, detector } = verdict.judged;
@@ -97,6 +108,7 @@ export function shortVerdict(verdict: Verdict, settings: VerdictSettings): strin
   return [
     line("machine", known === "" ? [] : [known]),
     line("judged", convertedText(verdict, digits)),
+    line("also", worsePossible(verdict, digits)),
     line("by", [`${standard} (${edition})${which && `, ${which}`}${status}`]),
     line("also by", others),
     line("limits", [limitsText(verdict, digits)]),
