@@ -98,9 +98,15 @@ describe("the short answer of judge", () => {
     );
     const text = short(reading, machine);
     if (worse)
-      expect(text).toMatch(/also displacement [\d.]+ um rms or less: may be [BCD], above [ABCD]\/[BCD] [\d.]+ /);
+      expect(text).toMatch(/also displacement [\d.]+ um rms or less: may be [BCD], above [ABCD]\/[BCD] [\d.]+ um rms/);
     else expect(text).not.toContain("may be");
     expect(verdict.possible.length > 1 && verdict.unjudged.length === 0).toBe(worse);
+  });
+
+  it("names the quantity that is known at least, with the limit that it may be above", () => {
+    // ISO 10816-6, class 4: B/C 27.9 m/s2 RMS
+    const text = short("2 mm/s rms", "reciprocating engine 500 kW 300 r/min class 4");
+    expect(text).toMatch(/also acceleration [\d.]+ m\/s2 rms or more: may be above B\/C 27\.9 m\/s2 rms/);
   });
 
   it("tells the reading as it was judged where it was written in another type", async () => {

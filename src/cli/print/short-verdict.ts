@@ -29,15 +29,22 @@ function limitsText(verdict: Verdict, digits: number): string {
   return `${sizes.join(", ")} ${(limits[0] as Limit).as} (${provenances[provenance].cell}${check})`;
 }
 
-/** Criteria of other quantities that may be worse than the one that governs, each with the limit that it may be above. */
+/** Criteria of other quantities that may be worse than the one that governs, each with the limit that decides. */
 function worsePossible(verdict: Verdict, digits: number): string[] {
   const fromWorst = ({ zones, zone }: Pick<Verdict, "zones" | "zone">) => zones.length - zones.indexOf(zone);
-  return verdict.criteria
-    .filter((one) => one.quantity !== verdict.quantity && fromWorst(one) < fromWorst(verdict))
-    .map((one) => {
-      const [name, limit] = Object.entries(one.limits)[one.zones.indexOf(one.zone) - 1] as [string, Limit];
-      return `${one.quantity} ${judgedText(one, digits)}: may be ${one.zone}, above ${name} ${format(limit, { digits })}`;
-    });
+  return verdict.criteria.flatMap((one) => {
+    if (one.quantity === verdict.quantity) return [];
+    const { zone, zones, bound } = one;
+    const at = zones.indexOf(zone);
+    const isAbove = fromWorst(one) < fromWorst(verdict);
+    const found = Object.entries(one.limits)[isAbove ? at - 1 : at];
+    if (found === undefined || (!isAbove && bound !== "least")) return [];
+    const [name, { printed }] = found;
+    const size = `${name} ${Number(printed.value.toPrecision(6))} ${printed.unit} ${printed.detector}`;
+    return [
+      `${one.quantity} ${judgedText(one, digits)}: ${isAbove ? `may be ${zone}, above` : "may be above"} ${size}`,
+    ];
+  });
 }
 
 /** The reading as it was judged, where it was given in another type. */
