@@ -87,8 +87,8 @@ const notesInWords = /* @__PURE__ */ cached((words) => notesOf(parseMachine(word
  * ```ts
  * import { machineNotes } from "veladis/severity";
  *
- * machineNotes("chiller 500 kVA rigd");
- * // => { assumedFacts: ['type compressor: for "chiller"', "power 350 to 500 kW: 500 kVA at a power factor of 0.7 to 1, which was not given"],
+ * machineNotes("generator 500 kVA rigd");
+ * // => { assumedFacts: ["power 350 to 500 kW: 500 kVA at a power factor of 0.7 to 1, which was not given"],
  * //   notUnderstood: [{ word: "rigd", didYouMean: ["rigid"] }] }
  * ```
  */

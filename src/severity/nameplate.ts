@@ -7,7 +7,7 @@ import type { Beside } from "./machine-beside";
 import { kindFound } from "./machine-kind";
 import type { NumberSaid, SpeedSaid } from "./machine-numbers";
 import { machineTypes } from "./machine-types";
-import { type ApparentSaid, platePower } from "./plate-power";
+import { type ApparentSaid, platePower, requireOutput } from "./plate-power";
 import { type Poles, speedOf } from "./speed-of";
 import { contradiction } from "./two-values";
 
@@ -27,6 +27,8 @@ export interface Said extends Omit<NumberSaid, "didYouMean"> {
   /** What a frame size with a space in it says, should the machine be electrical. */
   readonly spacedFrame?: Machine;
   readonly powerFactor?: number;
+  /** True for a range of the line's frequency, which is set aside. */
+  readonly isLineRange?: true;
 }
 
 /** A letter of a thermal class of IEC 60085, as insulation has it (from memory); no table of limits has such a class. */
@@ -56,6 +58,7 @@ export function nameplate() {
   const taken = new Map<Fact, Set<string>>();
   const speeds: SpeedSaid[] = [];
   const lines: SpeedSaid[] = [];
+  const lineRanges: string[] = [];
   const poles: Poles[] = [];
   const apparent: { said: ApparentSaid; written: string }[] = [];
   const factors: { value: number; written: string }[] = [];
@@ -106,6 +109,7 @@ export function nameplate() {
     }
     if (said.speed) speeds.push(said.speed);
     if (said.lineFrequency) lines.push(said.lineFrequency);
+    if (said.isLineRange) lineRanges.push(written);
     if (said.poles) poles.push({ count: said.poles, written });
     if (said.apparent) apparent.push({ said: said.apparent, written });
     if (said.powerFactor !== undefined) factors.push({ value: said.powerFactor, written });
@@ -124,9 +128,12 @@ export function nameplate() {
   };
 
   const powerOf = (assumed: Map<Fact, string>): void => {
+    const { value, written: name } = stated.get("type") ?? {};
+    const [input] = apparent;
+    if (input !== undefined && ratings.length === 0) requireOutput(value, `${name}`, input.written);
     const { power, because } = platePower({
       ...{ ratings, apparent, factors },
-      isSet: stated.get("type")?.value === "reciprocating generating set",
+      isSet: value === "reciprocating generating set",
     });
     // beside a rated power it says nothing
     if (ratings.length > 0 || apparent.length === 0)
@@ -178,7 +185,10 @@ export function nameplate() {
       );
     }
     powerOf(assumed);
-    const { speed, because } = speedOf({ speeds, lines, poles, isElectrical: isElectrical() }, contradiction);
+    const { speed, because } = speedOf(
+      { speeds, lines, poles, isElectrical: isElectrical(), lineRanges },
+      contradiction,
+    );
     if (speed !== undefined) stated.set("speed", { value: speed, written: "" });
     const reasons = [...Object.keys(factTable).map((fact) => assumed.get(fact as Fact)), ...beside, ...because].filter(
       (reason) => reason !== undefined,

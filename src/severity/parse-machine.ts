@@ -5,6 +5,7 @@ import { directedWords, requireNoDirection } from "./directions-in-words";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { type PartSaid, partAfter } from "./facts-of-driver";
 import { frameAt, spacedFrameAt } from "./frame-size";
+import { requireHorizontal } from "./horizontal-compressor";
 import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
@@ -22,6 +23,7 @@ import { plainMarks } from "./plate-marks";
 import { powerFactorAt } from "./plate-power";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
+import { requireSupportOfAll } from "./support-of-all";
 
 const FORM = 'a machine such as "pump 90 kW 2980 r/min rigid"';
 const LONGEST = 300;
@@ -53,7 +55,9 @@ function phraseBefore(rest: string, phrase: Phrase): Read {
   const { type, ...facts } = phrase.facts;
   const word = rest.slice(0, phrase.length);
   if (type !== undefined) return { ...phrase, beside: sizesIn(word) };
-  if (Object.keys(facts).length === 0 || /[\s‐‑-]/.test(word)) return phrase;
+  // spring mounted piping
+  const isSeveral = /[\s‐‑-]/.test(word) && !/(?:mounted|supported)$/i.test(word);
+  if (Object.keys(facts).length === 0 || isSeveral) return phrase;
   const stranger = strangerBehind(rest.slice(phrase.length));
   if (stranger === 0) return phrase;
   const length = phrase.length + stranger;
@@ -108,7 +112,8 @@ function saidBy(rest: string, context: Context): Read {
   if (phrase?.aside) return { length: phrase.length, didYouMean: [], plain: true };
   if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phraseBefore(rest, phrase);
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
-  if (range > 0) return { length: range, didYouMean: [], plain: true };
+  if (range > 0)
+    return { length: range, didYouMean: [], plain: true, ...(phrase?.leads === "line" && { isLineRange: true }) };
   const label = labelAt(rest);
   if (label !== undefined) return labelBefore(rest, label);
   const tag = tagLength(rest);
@@ -186,6 +191,8 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   const isDirected = Object.keys(directed).length > 0;
   const machine = machineIn(written.length > LONGEST ? written : plain);
   if (machine.naturalFrequency !== undefined) requireNoDirection(plain);
+  requireSupportOfAll(machine, plain);
+  requireHorizontal(machine, plain);
   requireNoPlace(written, machine.type, kindIn);
   return isDirected ? frozen<Machine>({ ...machine, ...directed }) : machine;
 });
@@ -201,7 +208,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
  * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
  * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
- * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA for 350 to 500 kW, 4 poles at 50 Hz for 1500 r/min.
+ * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA of a generator for 350 to 500 kW, 4 poles at 50 Hz for 1500 r/min.
  *
  * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a second value of a label
  *   (`category II / I`), for a word that makes

@@ -55,6 +55,28 @@ export function powerFactorAt(text: string): { length: number; powerFactor: numb
   });
 }
 
+/**
+ * Refuses an apparent power as that of a machine that generates none: what a motor takes in is more than its shaft gives, and a
+ * table for higher powers is often the milder one.
+ *
+ * @param name - the kind as it was written
+ * @throws {@link VeladisError} `missing-fact`
+ */
+export function requireOutput(type: unknown, name: string, apparent: string): void {
+  if (
+    type === undefined ||
+    type === "generator" ||
+    type === "hydro set" ||
+    /generat|gen[\s-]?set/i.test(`${type} ${name}`)
+  )
+    return;
+  throw new VeladisError("missing-fact", {
+    expected: "the shaft power in kW; kVA is what the motor takes in",
+    received: shown(apparent),
+    fact: "power",
+  });
+}
+
 function inKilowatts(power: Machine["power"]): KnownFacts["power"] {
   return knownFacts({ power } as Machine).power;
 }

@@ -1,6 +1,7 @@
 import { requireText, shown, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, isReading, parseAmplitude, requireNoPlusMinus } from "../reading/index";
 import { folded } from "./label";
+import { holdsReading } from "./point-name";
 
 /** A reading and the point of the machine it was taken at. */
 export interface PointReading {
@@ -77,6 +78,17 @@ function requireOneReading({ written, point }: Part): void {
   }
 }
 
+/** Refuses a name that holds what belongs to a reading: the number behind it may be a limit, a range or another quantity. */
+function requireName({ written, point }: Part): void {
+  if (holdsReading(point)) {
+    refuse(
+      "syntax",
+      `a name of a point, such as "DE-H", "bearing 3" or "P-101A DE-H", and one reading behind it: ${FORM}`,
+      written,
+    );
+  }
+}
+
 /** True for what says how an uncertainty is meant, which names no point: `k`, `2 sigma`, `95 %`. */
 function isCoverage(name: string): boolean {
   return /^k$|[%\u03c3]|\bsigma\b/i.test(name) || name.endsWith(" k");
@@ -100,6 +112,7 @@ function partOf(written: string, parted: string): Part {
   }
   if (part.point !== "") {
     requireOneReading(part);
+    requireName(part);
     return part;
   }
   return refuse(
@@ -115,7 +128,7 @@ function partOf(written: string, parted: string): Part {
  * Points are parted by commas, or by semicolons, where numbers may have a decimal comma. A reading without a type takes
  * that of the next one that has it.
  *
- * @throws {@link VeladisError} `syntax` for a number without a name or the other way round and for ±, `out-of-range` for a point
+ * @throws {@link VeladisError} `syntax` for a number without a name or the other way round, a name that holds a unit, a sign or a word of a reading, and for ±, `out-of-range` for a point
  *   named twice and for too many, `missing-unit` where no type follows, and all of {@link parseAmplitude}
  * @example
  * ```ts

@@ -39,8 +39,11 @@ export function sizeOf(written: string, per: Readonly<Record<string, number>>, w
   }
   const key = unitIn(per, unit);
   if (key === undefined) {
+    const isApparent = unitIn(kilovoltAmperesPer, unit) !== undefined;
     throw new VeladisError(unit === "" ? "missing-unit" : "unknown-unit", {
-      expected: what,
+      expected: isApparent
+        ? `${what}; the kVA of a generator are taken in words, as in "generator ${written.trim()}"`
+        : what,
       received: shown(written),
       allowed: Object.keys(per),
     });

@@ -52,13 +52,16 @@ function only<One extends { readonly written: string }>(
 }
 
 function requireSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly number[]): void {
-  const turns = hertzOf(speed);
-  if (turns === undefined) return;
+  const single = hertzOf(speed);
+  const range = rangeOf({ speed, written } as SpeedSaid);
+  if (single === undefined && range === undefined) return;
+  const [slow, fast] = range ?? [single as number, single as number];
   const explains = (line: number): boolean => {
     const field = synchronous(poles.count, line);
-    return (
-      (turns < field || same(turns, field)) && (turns > field * (1 - MOST_SLIP) || same(turns, field * (1 - MOST_SLIP)))
-    );
+    const isReached = slow < field || same(slow, field);
+    // a line whose frequency is varied turns a shaft slower than the mains, and no faster unless it is told
+    if (range !== undefined) return isReached && (fast < field || same(fast, field));
+    return isReached && (fast > field * (1 - MOST_SLIP) || same(fast, field * (1 - MOST_SLIP)));
   };
   if (lines.some(explains)) return;
   const ranges = lines.map((line) => {
@@ -77,6 +80,38 @@ interface SpeedsSaid {
   readonly lines: readonly SpeedSaid[];
   readonly poles: readonly Poles[];
   readonly isElectrical: boolean;
+  /** Ranges of the line's frequency, as written. */
+  readonly lineRanges: readonly string[];
+}
+
+/** The ends of a range of speeds in Hz; undefined for one speed. */
+function rangeOf({ speed }: SpeedSaid): readonly [number, number] | undefined {
+  if (typeof speed !== "object" || !("from" in speed)) return undefined;
+  const [from, to] = [hertzOf(speed.from), hertzOf(speed.to)];
+  return from === undefined || to === undefined ? undefined : [from, to];
+}
+
+/**
+ * Refuses a range in hertz beside poles or of an electrical machine: it may be that of a line whose frequency is varied, and is
+ * then no range of the shaft's speed.
+ *
+ * @throws {@link VeladisError} `syntax`
+ */
+function requireOneFrequency({ speeds, poles, isElectrical, lineRanges }: SpeedsSaid): void {
+  const found = speeds.find((one) => one.inHertz && rangeOf(one) !== undefined);
+  const [pole] = poles;
+  const isOpen = found === undefined ? speeds.length === 0 && pole !== undefined : pole !== undefined || isElectrical;
+  const written = found?.written ?? lineRanges[0];
+  if (written === undefined || !isOpen) return;
+  const [low, high] = (found && rangeOf(found)) ?? [];
+  const fields =
+    pole === undefined || low === undefined || high === undefined
+      ? "such as 600 to 1800 r/min"
+      : `${rounded(synchronous(pole.count, low) * 60)} to ${perMinute(synchronous(pole.count, high))} without slip where the line has ${rounded(low)} to ${rounded(high)} Hz`;
+  throw new VeladisError("syntax", {
+    expected: `the range of the shaft's speed in r/min, ${fields}: a range in Hz may be that of the line`,
+    received: shown(pole === undefined ? written : `${pole.written} and ${written}`),
+  });
 }
 
 /**
@@ -85,12 +120,15 @@ interface SpeedsSaid {
  * 50 or 60 Hz beside poles, another speed or an electrical machine is the line's. Poles without a speed give the synchronous speed,
  * 120 f / p in r/min; without the line frequency, the range of it over 50 and 60 Hz.
  *
- * @throws what `refusal` makes of two that differ, and `out-of-range` for a speed that the poles do not explain
+ * @throws what `refusal` makes of two that differ, `syntax` for a range in hertz that may be the line's, and `out-of-range` for a speed that the
+ *   poles do not explain
  */
 export function speedOf(
-  { speeds, lines, poles, isElectrical }: SpeedsSaid,
+  said: SpeedsSaid,
   refusal: (what: string, a: string, b: string) => VeladisError,
 ): { speed?: Machine["speed"]; because: readonly string[] } {
+  requireOneFrequency(said);
+  const { speeds, lines, poles, isElectrical } = said;
   const because: string[] = [];
   const couldBeLine = ({ speed, inHertz }: SpeedSaid): boolean =>
     inHertz && lineFrequencies.includes(hertzOf(speed) ?? 0);

@@ -85,6 +85,30 @@ describe("the short answer of judge", () => {
     expect(out).toMatch(/^also by +iso-/m);
   });
 
+  // ISO 10816-3 judges displacement too, which a velocity without its frequency bounds by the running speed
+  it.each([
+    ["3.5 mm/s rms", "motor 400 kW 700 r/min flexible housing"],
+    ["2 mm/s rms", "motor 400 kW 700 r/min rigid housing"],
+    ["3 mm/s rms", "fan 400 kW 740 r/min rigid"],
+  ])("names the quantity that may be worse, with its limit: %s, %s", (reading, machine) => {
+    const verdict = judge(reading, machine);
+    const worse = verdict.criteria.some(
+      ({ quantity, zone, zones }) =>
+        quantity !== verdict.quantity && zones.indexOf(zone) > verdict.zones.indexOf(verdict.zone),
+    );
+    const text = short(reading, machine);
+    if (worse)
+      expect(text).toMatch(/also displacement [\d.]+ um rms or less: may be [BCD], above [ABCD]\/[BCD] [\d.]+ um rms/);
+    else expect(text).not.toContain("may be");
+    expect(verdict.possible.length > 1 && verdict.unjudged.length === 0).toBe(worse);
+  });
+
+  it("names the quantity that is known at least, with the limit that it may be above", () => {
+    // ISO 10816-6, class 4: B/C 27.9 m/s2 RMS
+    const text = short("2 mm/s rms", "reciprocating engine 500 kW 300 r/min class 4");
+    expect(text).toMatch(/also acceleration [\d.]+ m\/s2 rms or more: may be above B\/C 27\.9 m\/s2 rms/);
+  });
+
   it("tells the reading as it was judged where it was written in another type", async () => {
     const { out } = await veladis(["judge", "0.25 in/s pk", "--machine", "pump 90 kW 2980 r/min category II"]);
     // 0.25 x 25.4 / sqrt 2

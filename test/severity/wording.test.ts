@@ -222,8 +222,15 @@ const cases: Cases = {
   "machine, a power factor above one": () => machine("500 kVA power factor 1.2"),
   "machine, a horsepower on both sides of what decides": () =>
     s.judge("2 mm/s rms", "fan 400 hp 1480 r/min rigid BV-3"),
-  "machine, an apparent power on both sides of what decides": () =>
+  "machine, an apparent power of what generates nothing": () =>
     s.limitsFor({ scheme: "iso-10816-7-2009", machine: "pump 250 kVA 2980 r/min category II" }),
+  "machine, a vertical reciprocating compressor": () => machine("vertical reciprocating compressor 300 kW"),
+  "machine, poles and a range of line frequency": () => machine("fan 400 kW 16-pole 25 to 50 Hz"),
+  "machine, a motor and a range of line frequency": () => machine("motor 132 kW 20 to 60 Hz"),
+  "machine, a flexible support beside a direction": () => machine("motor axial on springs"),
+  "machine, an apparent power as data": () =>
+    s.judge("2 mm/s rms", { type: "generator", power: "500 kVA" as "500 kW" }),
+  "parsePoints, a name that holds another quantity": () => s.parsePoints("DE-H 22 mA of 0 to 3 mm/s rms"),
   "machine, a support that may belong to either direction": () => machine("motor rigid horizontally flexible"),
   "machine, a direction that may belong to either support": () => machine("motor horizontally rigid vertically"),
   "machine, a power above its apparent power": () => machine("500 kVA 600 kW"),

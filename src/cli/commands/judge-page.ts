@@ -34,7 +34,7 @@ export const judgePage = {
   words: [
     [
       "machine",
-      "a kind of machine (boiler feed pump, ID fan, screw compressor, Francis turbine, genset ...), power (kW, hp, kVA), speed (r/min, Hz, 4-pole 50 Hz, 900 to 1800 r/min), shaft height (280 mm, frame 280M), rigid, flexible or on springs (or: natural 65 Hz), housing or shaft, new or in service, and labels the schemes use: group 2, class III, category II, BV-3, grade B",
+      "a kind of machine (boiler feed pump, ID fan, screw compressor, Francis turbine, genset ...), power (kW, hp, kVA of a generator), speed (r/min, Hz, 4-pole 50 Hz, 900 to 1800 r/min), shaft height (280 mm, frame 280M), rigid, flexible or on springs (or: natural 65 Hz), housing or shaft, new or in service, and labels the schemes use: group 2, class III, category II, BV-3, grade B",
       "A word that is not understood is set aside and named.",
     ],
     [

@@ -29,6 +29,24 @@ function limitsText(verdict: Verdict, digits: number): string {
   return `${sizes.join(", ")} ${(limits[0] as Limit).as} (${provenances[provenance].cell}${check})`;
 }
 
+/** Criteria of other quantities that may be worse than the one that governs, each with the limit that decides. */
+function worsePossible(verdict: Verdict, digits: number): string[] {
+  const fromWorst = ({ zones, zone }: Pick<Verdict, "zones" | "zone">) => zones.length - zones.indexOf(zone);
+  return verdict.criteria.flatMap((one) => {
+    if (one.quantity === verdict.quantity) return [];
+    const { zone, zones, bound } = one;
+    const at = zones.indexOf(zone);
+    const isAbove = fromWorst(one) < fromWorst(verdict);
+    const found = Object.entries(one.limits)[isAbove ? at - 1 : at];
+    if (found === undefined || (!isAbove && bound !== "least")) return [];
+    const [name, { printed }] = found;
+    const size = `${name} ${Number(printed.value.toPrecision(6))} ${printed.unit} ${printed.detector}`;
+    return [
+      `${one.quantity} ${judgedText(one, digits)}: ${isAbove ? `may be ${zone}, above` : "may be above"} ${size}`,
+    ];
+  });
+}
+
 /** The reading as it was judged, where it was given in another type. */
 function convertedText(verdict: Verdict, digits: number): string[] {
   const { value, unit, detector } = verdict.judged;
@@ -97,6 +115,7 @@ export function shortVerdict(verdict: Verdict, settings: VerdictSettings): strin
   return [
     line("machine", known === "" ? [] : [known]),
     line("judged", convertedText(verdict, digits)),
+    line("also", worsePossible(verdict, digits)),
     line("by", [`${standard} (${edition})${which && `, ${which}`}${status}`]),
     line("also by", others),
     line("limits", [limitsText(verdict, digits)]),

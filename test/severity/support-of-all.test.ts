@@ -1,0 +1,51 @@
+import { judge, machineNotes, parseMachine } from "veladis/severity";
+import { describe, expect, it } from "vitest";
+import { refusalOf } from "../refusals/refusal-of";
+
+const motor = "motor 200 kW 1480 r/min";
+
+/** A support told for one direction or point is not that of all. Found in a trial; no source. */
+describe("a flexible support beside a direction or a point", () => {
+  it.each([
+    "axial flexible",
+    "horizontal flexible",
+    "flexible (axial)",
+    "axial support flexible",
+    "axial on springs",
+    "flexible, axially",
+    "flexible DE",
+    "NDE flexible",
+    "on springs axially",
+  ])("is never taken for all: %s", (words) => {
+    const line = `${motor} ${words}`;
+    let support: string | undefined;
+    try {
+      support = judge("2 mm/s rms", line).machineClass.support as string;
+    } catch {
+      expect(["syntax", "out-of-range"]).toContain(refusalOf(() => parseMachine(line)).code);
+      return;
+    }
+    expect(support).toBe("rigid");
+  });
+
+  it.each([
+    "spring mounted piping",
+    "spring-mounted piping",
+    "resiliently mounted silencer",
+    "flexibly supported ducts",
+  ])("is not said by a thing that is mounted so: %s", (words) => {
+    const line = `${motor}, ${words}`;
+    expect(parseMachine(line)).not.toHaveProperty("support");
+    expect(machineNotes(line).notUnderstood).not.toEqual([]);
+  });
+
+  it.each([
+    "vertical pump 90 kW, flexible",
+    "flexible axial fan 400 kW",
+    "axial fan 400 kW flexible",
+    "spring mounted fan 90 kW",
+    "fan 90 kW spring mounted",
+    "fan spring mounted 90 kW",
+    "fan spring mounted, 90 kW",
+  ])("of the whole machine is taken: %s", (line) => expect(parseMachine(line).support).toBe("flexible"));
+});
