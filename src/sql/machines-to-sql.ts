@@ -219,7 +219,7 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
     const listed =
       kept === undefined
         ? ladderRows(rows, steps, dialect)
-        : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel });
+        : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel, dialect });
     const bounds = machineBounds(listed, steps, isLevel);
     const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
     return {
