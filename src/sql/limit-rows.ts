@@ -15,7 +15,7 @@ export interface NamedMachine {
   readonly at?: Frequency;
 }
 
-/** A machine that the library refuses to judge, and why. */
+/** A machine that is refused, and why: by the library, or before, as one of two with the same name. */
 export interface RefusedMachine {
   readonly name: string;
   readonly error: VeladisError;
@@ -97,11 +97,12 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
 }
 
 /** The rows of all machines, one without limits for each that is refused. */
-export function limitRows(machines: readonly NamedMachine[], alike: JudgedAlike) {
+export function limitRows(machines: readonly (NamedMachine | RefusedMachine)[], alike: JudgedAlike) {
   const rows: LimitRow[] = [];
   const refused: RefusedMachine[] = [];
   for (const one of machines) {
     try {
+      if ("error" in one) throw one.error;
       rows.push(...rowsOf(one, alike));
     } catch (error) {
       if (!VeladisError.is(error)) throw error;
