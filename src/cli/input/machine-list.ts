@@ -68,13 +68,14 @@ export async function machineList(path: string, as: WrittenAs, columns: ListColu
       const before = machines.get(text);
       const unnamed = (received: string): VeladisError =>
         new VeladisError("syntax", { expected: "a name of its own for each machine", received });
-      if (text === "") {
-        refused.push({ line, error: unnamed("an empty cell") });
-      } else if (before !== undefined) {
-        refused.push({ line, error: unnamed(`${shown(text)}, as on line ${before.line}`) });
+      if (text === "" || before !== undefined) {
+        const received = before === undefined ? "an empty cell" : `${shown(text)}, as on line ${before.line}`;
+        refused.push({ line, error: unnamed(received) });
+      }
+      if (before !== undefined) {
         const error = unnamed(`two machines of this name, ${shown(text)}, on lines ${before.line} and ${line}`);
         machines.set(text, { name: text, error, line: before.line });
-      } else {
+      } else if (text !== "") {
         machines.set(text, { name: text, line, ...machineOrError(() => wordsOf(cells, words, as)) });
       }
     },
