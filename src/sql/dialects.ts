@@ -16,17 +16,19 @@ interface Dialect {
   readonly rows: "named" | "numbered" | "typed";
   /** How a column of texts gets no answer: the engine refuses it, or takes no text for a number, or the type is asked for. */
   readonly texts: "refused" | "refused behind a plus" | "type asked for";
+  /** True to its column, or each cell of a type of its own, whatever the column says. */
+  readonly cells: "typed by column" | "typed each";
 }
 
 /** The dialects by the engine that reads them. */
 // biome-ignore format: a row of a table is a line
 const dialects = /* @__PURE__ */ frozen({
-  duckdb:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused behind a plus" },
-  postgresql: { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "DOUBLE PRECISION", whole: "INTEGER", rows: "named",    texts: "refused behind a plus" },
-  sqlite:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "REAL",             whole: "INTEGER", rows: "numbered", texts: "refused behind a plus" },
-  clickhouse: { quote: '"', codes: "texts and names", hasVariables: false, text: "String",  real: "Float64",          whole: "Int32",   rows: "typed",    texts: "refused" },
-  spark:      { quote: "`", codes: "texts",           hasVariables: true,  text: "STRING",  real: "DOUBLE",           whole: "INT",     rows: "named",    texts: "type asked for" },
-  trino:      { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused behind a plus" },
+  duckdb:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused behind a plus", cells: "typed by column" },
+  postgresql: { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "DOUBLE PRECISION", whole: "INTEGER", rows: "named",    texts: "refused behind a plus", cells: "typed by column" },
+  sqlite:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "REAL",             whole: "INTEGER", rows: "numbered", texts: "refused behind a plus", cells: "typed each" },
+  clickhouse: { quote: '"', codes: "texts and names", hasVariables: false, text: "String",  real: "Float64",          whole: "Int32",   rows: "typed",    texts: "refused", cells: "typed by column" },
+  spark:      { quote: "`", codes: "texts",           hasVariables: true,  text: "STRING",  real: "DOUBLE",           whole: "INT",     rows: "named",    texts: "type asked for", cells: "typed by column" },
+  trino:      { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused behind a plus", cells: "typed by column" },
 } as const satisfies Record<SqlDialect, Dialect>);
 
 /** The engine that reads an expression. */

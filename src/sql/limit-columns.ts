@@ -33,6 +33,12 @@ export interface LimitRow {
   readonly decides: "zone" | "worst" | null;
   /** 1 where something is not judged, so that the last zone is always possible. */
   readonly open: 0 | 1 | null;
+  /** The number of its criterion among those that judge the machine, from 1: its limits are a ladder. */
+  readonly criterion: number | null;
+  /** How many rows the machine has, in this type of readings: where one is missing it is not judged. */
+  readonly rows: number;
+  /** How many of them decide its zone. */
+  readonly deciding: number;
   /** How the limit is known. */
   readonly grade: string | null;
   readonly source: string | null;
@@ -60,6 +66,9 @@ export const limitColumns = /* @__PURE__ */ frozen({
   limit: ["limit_value", "real"],
   decides: ["decides", "text"],
   open: ["is_open", "whole"],
+  criterion: ["criterion", "whole"],
+  rows: ["rows_of_machine", "whole"],
+  deciding: ["rows_that_decide", "whole"],
   grade: ["grade", "text"],
   source: ["source", "text"],
   assumed: ["assumed", "text"],

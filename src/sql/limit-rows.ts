@@ -15,7 +15,7 @@ export interface NamedMachine {
   readonly at?: Frequency;
 }
 
-/** A machine that the library refuses to judge, and why. */
+/** A machine that is refused, and why: by the library, or before, as one of two with the same name. */
 export interface RefusedMachine {
   readonly name: string;
   readonly error: VeladisError;
@@ -65,7 +65,11 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
   const isLevel = parsedType(judge.from).reference !== 0;
   const told = [...(assumedBefore ? [`assumed: ${assumedBefore}`] : []), ...toldOf(judge, crestFactor)];
   const assumed = told.length === 0 ? null : visibleText(told.join("; "));
-  return rows().map((row) => ({
+  const all = rows();
+  const deciding = all.filter(({ decides }) => decides === "zone").length;
+  // a criterion begins anew with each first step
+  const criteria = all.map((_, i) => all.slice(0, i + 1).filter(({ step }) => step === 1).length);
+  return all.map((row, i) => ({
     machine: name,
     readings: judge.from,
     scheme: row.scheme,
@@ -82,6 +86,9 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
     limit: limitOfBound(row.limit, row.bound, isLevel),
     decides: row.decides,
     open: isOpen ? 1 : 0,
+    criterion: criteria[i] as number,
+    rows: all.length,
+    deciding,
     grade: row.provenance,
     source: visibleText(sourceText(row.source)),
     assumed,
@@ -90,11 +97,12 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
 }
 
 /** The rows of all machines, one without limits for each that is refused. */
-export function limitRows(machines: readonly NamedMachine[], alike: JudgedAlike) {
+export function limitRows(machines: readonly (NamedMachine | RefusedMachine)[], alike: JudgedAlike) {
   const rows: LimitRow[] = [];
   const refused: RefusedMachine[] = [];
   for (const one of machines) {
     try {
+      if ("error" in one) throw one.error;
       rows.push(...rowsOf(one, alike));
     } catch (error) {
       if (!VeladisError.is(error)) throw error;
@@ -103,6 +111,8 @@ export function limitRows(machines: readonly NamedMachine[], alike: JudgedAlike)
         ...empty,
         machine: one.name,
         readings: parsedType(alike.from).type,
+        rows: 1,
+        deciding: 0,
         refused: visibleText(error.message),
       });
     }

@@ -1,10 +1,6 @@
 import { stepsFrom } from "./ladders";
 import { raisedSql } from "./raised-limit";
 
-/** What is said of a machine whose rows of limits, kept and edited in a table, contradict themselves. */
-const NO_LADDER =
-  "the limits of this machine in the table contradict themselves, or the query was made for other zones: each step from the first to the last zone needs its limit, above zero and above the one before";
-
 /**
  * Ladders, one row a machine, as what `joinedVerdict` is joined with: the number of the ladder, and its bounds. A machine
  * that is refused, or has no ladder, has none of them.
@@ -21,7 +17,7 @@ export function machineBounds(ladders: string, steps: number, isLevel: boolean):
   return [
     `SELECT machine, ladder, ${columns.join(", ")},`,
     `CASE WHEN ladder > 0 THEN COALESCE(${limits.join(", ")}, NULL) END AS limit_end, all_assumed,`,
-    `COALESCE(told_refusal, CASE WHEN ladder IS NULL THEN '${NO_LADDER}' END) AS why_refused`,
+    "told_refusal AS why_refused",
     `FROM (${ladders}) AS ladders`,
   ].join("\n");
 }

@@ -8,7 +8,7 @@ import {
   withParameters,
 } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import { parsedType, type ReadingType, readingType } from "../reading/index";
+import { parsedType, type ReadingType, type ReadingTypeText, readingType } from "../reading/index";
 import type { Assume, SchemeRef } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
 import { dotted, identifier, type KeyOf, operand, type SqlOperand } from "./identifier";
@@ -29,9 +29,9 @@ export type MachinesToSqlOptions = SqlOperand & {
   /** The column of the readings that names the machine; `"machine"` if not given. */
   readonly machine?: string;
   /** What the readings are written in, e.g. `"mm/s rms"`. */
-  readonly from: string;
+  readonly from: ReadingTypeText;
   /** What they are judged in, where it is another quantity and the frequency differs from row to row. */
-  readonly as?: string;
+  readonly as?: ReadingTypeText;
   /** The frequency of the vibration: the same for all rows, or from a column. A machine may have one of its own. */
   readonly at?: Frequency | SqlFrequency;
   readonly crestFactor?: number;
@@ -80,14 +80,18 @@ const keys: Readonly<Record<KeyOf<MachinesToSqlOptions>, true>> = /* @__PURE__ *
   dialect: true,
 });
 
-const machineKeys: Readonly<Record<keyof NamedMachine, true>> = /* @__PURE__ */ Object.freeze({
+const machineKeys: Readonly<Record<keyof NamedMachine | keyof RefusedMachine, true>> = /* @__PURE__ */ Object.freeze({
   name: true,
   machine: true,
   at: true,
+  error: true,
 });
 
+/** A machine to judge, or one that was refused before and has the reason in the table. */
+type Listed = NamedMachine | RefusedMachine;
+
 /** The machines, each named once by a text that every engine can hold. */
-function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachine[] {
+function checkedMachines(machines: readonly Listed[]): readonly Listed[] {
   const all = requireList(machines, "a list of machines, each { name, machine }", { parameter: "machines" });
   if (all.length === 0) {
     throw new VeladisError("missing-option", {
@@ -174,7 +178,8 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * negative, infinite or NaN, one whose row lacks its frequency, and one of a machine that is not on the list. A column
  * of texts gives no zone in any of the engines.
  *
- * @param machines - the machines, each `{ name, machine, at? }`, by the name that the readings have for it
+ * @param machines - the machines, each `{ name, machine, at? }`, by the name that the readings have for it; or `{ name, error }`
+ *   for one that is refused already
  * @param options - `table`, `machine` (its column there), `column` or `expression`, `from`; `as` with `at` as a column,
  *   `at`, `crestFactor`, `assume` (`"lowest limits"` if not given), `schemes`, `limits`, `dialect` (`"duckdb"` if not given)
  * @returns the rows of limits, the machines refused, and the SQL, whole and in its parts
@@ -196,7 +201,10 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * machinesToSql([], { table: "readings", column: "velocity", from: "mm/s rms" }); // throws missing-option
  * ```
  */
-export function machinesToSql(machines: readonly NamedMachine[], options: MachinesToSqlOptions): MachinesSql {
+export function machinesToSql(
+  machines: readonly (NamedMachine | RefusedMachine)[],
+  options: MachinesToSqlOptions,
+): MachinesSql {
   return withParameters({ machines, options }, () => {
     const dialect = checkedDialect(options?.dialect);
     const all = checkedMachines(machines);
@@ -219,7 +227,7 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
     const listed =
       kept === undefined
         ? ladderRows(rows, steps, dialect)
-        : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel });
+        : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel, dialect });
     const bounds = machineBounds(listed, steps, isLevel);
     const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
     return {

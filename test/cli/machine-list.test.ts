@@ -35,7 +35,10 @@ describe("a list of machines", () => {
 
   it("a row without a name, with one that stands above, or of another width is refused with its line", async () => {
     const { machines, refused, account } = await list("tag,words\n P-1 ,pump\n,fan\nP-1,fan\nP-2\nP-3,fan\n");
-    expect(machines.map(({ name }) => name)).toEqual(["P-1", "P-3"]);
+    expect(machines.map((one) => [one.name, "error" in one])).toEqual([
+      ["P-1", true],
+      ["P-3", false],
+    ]);
     expect(refused.map(({ line, error }) => [line, error.code, error.received])).toEqual([
       [3, "syntax", "an empty cell"],
       [4, "syntax", '"P-1", as on line 2'],
@@ -44,15 +47,18 @@ describe("a list of machines", () => {
     expect(account).toMatchObject({ rowsIn: 5, rows: 4, refused: 1 });
   });
 
-  it("a name whose words are refused may stand again below", async () => {
+  it("a name whose words are refused, and that stands again below, judges by neither row", async () => {
     const { machines, refused } = await list("tag;words\nP-1;1,480 r/min pump\nP-1;pump\n", [], "tag", {
       decimalComma: true,
     });
-    expect(refused.map(({ line, error }) => [line, error.code])).toEqual([
-      [2, "not-a-number"],
-      [3, "syntax"],
-    ]);
-    expect(machines).toEqual([]);
+    expect(refused.map(({ line, error }) => [line, error.code])).toEqual([[3, "syntax"]]);
+    expect(machines).toEqual([{ name: "P-1", line: 2, error: expect.objectContaining({ code: "syntax" }) }]);
+  });
+
+  it("a machine whose words cannot be read stands in it with the reason", async () => {
+    const { machines, refused } = await list("tag;words\nP-1;1,480 r/min pump\n", [], "tag", { decimalComma: true });
+    expect(refused).toEqual([]);
+    expect(machines).toEqual([{ name: "P-1", line: 2, error: expect.objectContaining({ code: "not-a-number" }) }]);
   });
 
   it("columns that are not there are refused", async () => {

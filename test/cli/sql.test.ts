@@ -71,17 +71,21 @@ describe("veladis sql", () => {
   it("names the machines that it refuses, with their lines, and judges the others", async () => {
     writeFileSync(
       own,
-      "tag;words\nKW-01;pump 132 kW category II 2975 r/min\nZZ-1;no kind\nKW-01;pump\n;pump\nVE-2;fan 5.5 kW\n",
+      "tag;words\nKW-01;pump 132 kW category II 2975 r/min\nZZ-1;no kind\nKW-01;pump\n;pump\nVE-2;fan 5.5 kW\nKW-02;pump 45 kW category II 1480 r/min\n",
     );
     const { out, err, code } = await veladis(["sql", "--machines", own, ...asked]);
     expect(code).toBe(2);
     expect(err).toContain("own.csv, line 3");
     expect(err).toContain('"KW-01", as on line 2');
     expect(err).toContain("an empty cell");
-    expect(err).toContain("rows: 5 in = 2 answered + 3 refused + 0 skipped; separator: semicolon");
+    expect(err).toContain("rows: 6 in = 2 answered + 4 refused + 0 skipped; separator: semicolon");
     await put();
     const rows = await duckdbRows(`SELECT DISTINCT tag FROM (${out}) AS q WHERE veladis_zone IS NOT NULL`);
-    expect(rows).toEqual([["KW-01"]]);
+    expect(rows).toEqual([["KW-02"]]);
+    const [[why]] = (await duckdbRows(`SELECT min(veladis_refused) FROM (${out}) AS q WHERE tag = 'KW-01'`)) as [
+      [string],
+    ];
+    expect(why).toContain('two machines of this name, "KW-01", on lines 2 and 4');
     expect((await veladis(["sql", "--machines", own, ...asked, "--keep-going"])).code).toBe(0);
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { VeladisError } from "../../src/index";
 import { type MachinesToSqlOptions, machinesToSql, type NamedMachine } from "../../src/sql/index";
 import { asked, judgesMachines } from "./judges-machines";
 import { sqlite } from "./sqlite";
@@ -29,6 +30,13 @@ describe("a list of machines", () => {
 
   it("asks each branch of a CASE for its condition: ClickHouse 18 gives wrong answers where a value stands behind CASE", () => {
     for (const more of [{}, { limits: "kept" }]) expect(of([one], more).query).not.toMatch(/CASE (?!WHEN)/);
+  });
+
+  it("of a machine that is refused already holds the reason, and the machine is not judged", () => {
+    const error = new VeladisError("syntax", { expected: "one pump of this name", received: "two" });
+    const { rows, refused } = of([one, { name: "P-12", error }]);
+    expect(refused).toEqual([{ name: "P-12", error }]);
+    expect(rows.at(-1)).toMatchObject({ machine: "P-12", step: null, refused: error.message });
   });
 
   it("refuses a frequency of a machine beside one of all, for that machine", () => {

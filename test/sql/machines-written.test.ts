@@ -73,7 +73,7 @@ describe("the rows of limits", () => {
     expect(rows[1]).toEqual({
       ...{ machine: "V-02", readings: "mm/s rms", scheme: "site-rule", standard: "Site rule", edition: "3" },
       ...{ row: rows[1]?.row, as: "mm/s rms", name: "B/C", printed: 4, step: 2, zone: "B", beyond: "C", last: "D" },
-      ...{ limit: 4, decides: "zone", open: 0, grade: "printed" },
+      ...{ limit: 4, decides: "zone", open: 0, criterion: 1, rows: 3, deciding: 3, grade: "printed" },
       ...{ source: rows[1]?.source, assumed: rows[1]?.assumed, refused: null },
     });
     expect(rows[1]?.source).toContain("rule of the plant");
@@ -96,8 +96,8 @@ describe("the rows of limits", () => {
 
   it("of a machine that is refused is one, with the reason and nothing else", () => {
     const { rows } = machinesToSql([{ name: "X-01", machine: "90 kW" }], asked as never);
-    const [{ machine, readings, refused, ...others } = {} as never] = rows;
-    expect([rows.length, machine, readings]).toEqual([1, "X-01", "mm/s rms"]);
+    const [{ machine, readings, refused, rows: count, deciding, ...others } = {} as never] = rows;
+    expect([rows.length, machine, readings, count, deciding]).toEqual([1, "X-01", "mm/s rms", 1, 0]);
     expect(refused).toContain("the kind of machine");
     expect(new Set(Object.values(others))).toEqual(new Set([null]));
   });

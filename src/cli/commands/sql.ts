@@ -107,7 +107,7 @@ async function judgedList(values: SqlValues, file: string, io: Io) {
   const list = await machineList(file, writtenAs(values), { name, words });
   for (const { line, error } of list.refused) io.err(failureText(error, json, { file, line }));
   const answer = machinesToSql(
-    list.machines.map(({ name: called, machine }) => ({ name: called, machine })),
+    list.machines.map(({ line: _, ...one }) => one),
     told,
   );
   const limitsFile = out === undefined ? undefined : await limitFile(out, answer);

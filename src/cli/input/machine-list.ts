@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "../../core/index";
-import type { NamedMachine } from "../../sql/index";
+import type { NamedMachine, RefusedMachine } from "../../sql/index";
 import { columnIndex } from "../delimited/column-index";
 import { pointedWords } from "../delimited/decimal-words";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
@@ -12,9 +12,12 @@ interface RefusedRow {
   readonly error: VeladisError;
 }
 
-/** A list of machines as read. */
+/** A machine of a list with its line; one whose words or name cannot be read, with the reason. */
+type ListedMachine = (NamedMachine | RefusedMachine) & { readonly line: number };
+
+/** A list of machines as read: each name once. Of a name that comes twice neither row judges. */
 export interface MachineList {
-  readonly machines: readonly (NamedMachine & { readonly line: number })[];
+  readonly machines: readonly ListedMachine[];
   readonly refused: readonly RefusedRow[];
   readonly account: RowAccount;
 }
@@ -35,15 +38,24 @@ function wordsOf(cells: readonly string[], columns: readonly number[], { decimal
     .join(", ");
 }
 
+/** The words on a machine, or why they cannot be read. */
+function machineOrError(words: () => string): { readonly machine: string } | { readonly error: VeladisError } {
+  try {
+    return { machine: words() };
+  } catch (error) {
+    if (!VeladisError.is(error)) throw error;
+    return { error };
+  }
+}
+
 /**
  * The machines of a list in delimited text: a row each, with a name and words.
  *
  * @throws {@link VeladisError} for a file or columns that cannot be read
  */
 export async function machineList(path: string, as: WrittenAs, columns: ListColumns): Promise<MachineList> {
-  const machines: (NamedMachine & { line: number })[] = [];
+  const machines = new Map<string, ListedMachine>();
   const refused: RefusedRow[] = [];
-  const lines = new Map<string, number>();
   let [name, words]: [number, number[]] = [0, []];
   const reading = readDelimited(await openFile(path), path, as, {
     header(cells) {
@@ -53,25 +65,22 @@ export async function machineList(path: string, as: WrittenAs, columns: ListColu
     },
     row(cells, _, line) {
       const text = (cells[name] as string).trim();
-      const before = lines.get(text);
+      const before = machines.get(text);
+      const unnamed = (received: string): VeladisError =>
+        new VeladisError("syntax", { expected: "a name of its own for each machine", received });
       if (text === "" || before !== undefined) {
-        const received = text === "" ? "an empty cell" : `${shown(text)}, as on line ${before}`;
-        refused.push({
-          line,
-          error: new VeladisError("syntax", { expected: "a name of its own for each machine", received }),
-        });
-        return;
+        const received = before === undefined ? "an empty cell" : `${shown(text)}, as on line ${before.line}`;
+        refused.push({ line, error: unnamed(received) });
       }
-      lines.set(text, line);
-      try {
-        machines.push({ name: text, machine: wordsOf(cells, words, as), line });
-      } catch (error) {
-        if (!VeladisError.is(error)) throw error;
-        refused.push({ line, error });
+      if (before !== undefined) {
+        const error = unnamed(`two machines of this name, ${shown(text)}, on lines ${before.line} and ${line}`);
+        machines.set(text, { name: text, error, line: before.line });
+      } else if (text !== "") {
+        machines.set(text, { name: text, line, ...machineOrError(() => wordsOf(cells, words, as)) });
       }
     },
     refused: (error, _, line) => void refused.push({ line, error }),
   });
   const account = await accountOf(reading);
-  return { machines, refused, account };
+  return { machines: [...machines.values()], refused, account };
 }
