@@ -1,12 +1,14 @@
 import {
   finiteResult,
   frozen,
+  inPlace,
   parseNumeral,
   requireKnownOptions,
   requireText,
   shown,
   splitNumeral,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { frequency } from "../frequency/index";
 import { type Amplitude, ownHistory, type Step } from "../reading/index";
@@ -53,7 +55,6 @@ const WAYS = {
 
 /** Refuses a way from a signal to a vibration that is missing, told twice or of the other kind. */
 function wayOf(written: string, said: string | undefined, told: string | undefined, option: "sensor" | "loop"): string {
-  if (told !== undefined) requireText(told, WAYS[option], { parameter: "source", option });
   if (said !== undefined && told !== undefined && said.replace(/\s+/g, "") !== told.replace(/\s+/g, "")) {
     throw new VeladisError("out-of-range", {
       expected: `one ${option}: that of the text, or that of the options`,
@@ -108,6 +109,10 @@ function shareReading(loop: CurrentLoop, percent: number): Amplitude {
  * ```
  */
 export function signalReading(signal: string, source: SignalSource = {}): Amplitude {
+  return withParameters({ signal, source }, () => readingOf(signal, source));
+}
+
+function readingOf(signal: string, source: SignalSource): Amplitude {
   const written = requireText(signal, FORM, { parameter: "signal" })
     .trim()
     .replace(/\s+/g, " ")
@@ -129,8 +134,9 @@ export function signalReading(signal: string, source: SignalSource = {}): Amplit
     throw new VeladisError("syntax", { expected: FORM, received: shown(signal), parameter: "signal" });
   }
   // of a list of signals some are read by the one, some by the other: each must be one
-  if (told.sensor !== undefined) sensor(told.sensor);
-  if (told.loop !== undefined) currentLoop(told.loop);
+  if (told.sensor !== undefined)
+    inPlace({ parameter: "source", option: "sensor" }, () => sensor(told.sensor as string));
+  if (told.loop !== undefined) inPlace({ parameter: "source", option: "loop" }, () => currentLoop(told.loop as string));
   const by = wayOf(written, way, told[option], option);
   const options = at === undefined ? {} : { at: frequency(at) };
   if (volts !== undefined) {

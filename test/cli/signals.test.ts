@@ -72,8 +72,8 @@ describe("readings as signals", () => {
   it.each<[args: string[], says: RegExp]>([
     [["98 mV pk"], /missing-option[\s\S]*sensitivity of the sensor/],
     [["12 mA"], /missing-option[\s\S]*range of the loop/],
-    [["4.9 mm/s rms", "--loop", "0 to 20 mm/s rms"], /a reading in mA or per cent for --loop/],
-    [["judge", "4.9 mm/s rms", "--sensor", "100 mV/g", ...pump], /a reading in volts for --sensor/],
+    [["4.9 mm/s rms", "--loop", "0 to 20 mm/s rms"], /a reading in mA or per cent, .* for --loop/],
+    [["judge", "4.9 mm/s rms", "--sensor", "100 mV/g", ...pump], /a reading in volts, .* for --sensor/],
     [["judge", "12 mA", "--loop", "0 to 20 mm/s rms", "--uncertainty", "5 %", ...pump], /--uncertainty beside a vibration/],
     [["judge", "3 mA", "--loop", "0 to 20 mm/s rms", ...pump], /sensor-fault/],
     [["12 mA of 0 to 20 mm/s rms", "--loop", "0 to 25 mm/s rms"], /one loop/],

@@ -174,7 +174,7 @@ describe("completion", () => {
 describe("a judgement", () => {
   it("names the zone of each place that was not given, and all schemes behind them", async () => {
     const told = await said('judge(100 um pp, "gas turbine 20 MW")', newSession());
-    expect(told).toMatch(/^shaft D, housing B or worse: state the place/);
+    expect(told).toMatch(/^shaft B to D, housing B or worse: state the place/);
     expect(told).toMatch(/\n {2}by ISO 10816-4 \(2009\): zone C or worse\n {2}by ISO 3945 \(1985\): zone B or worse\n/);
   });
 });

@@ -22,7 +22,7 @@ const cell = fc.oneof(
   fc.stringMatching(/^[a-z0-9",;|\n\t# ]{0,8}$/),
   fc.constantFrom("", "4,9", "#3", '"', "\r\n", "\r"),
 );
-const table = fc.record({
+const tables = fc.record({
   rows: fc.array(fc.record({ cells: fc.array(cell, { minLength: 3, maxLength: 3 }), above }), { maxLength: 12 }),
   separator: fc.constantFrom("comma", "semicolon", "tab", "pipe"),
   encoding: fc.constantFrom(...(Object.keys(encoders) as (keyof typeof encoders)[])),
@@ -38,13 +38,15 @@ const table = fc.record({
 describe("a table written with any separator, encoding, line end and quoting", () => {
   it("is read back cell for cell; the account adds up, and is that of the bytes and of who wrote it", async () => {
     await fc.assert(
-      fc.asyncProperty(table, async (one) => {
+      fc.asyncProperty(tables, async (one) => {
         const { lineEnd, quoteAll, encoding } = one;
+        // a first row of units alone above numbers is no row: a first one that is none keeps it out
+        const table = one.rows.length === 0 ? [] : [{ cells: ["first", "of all", "the rows"], above: "" }, ...one.rows];
         // a header alone without its line end would not tell what that is
-        const lastEnd = one.lastEnd || one.rows.length === 0;
+        const lastEnd = one.lastEnd || table.length === 0;
         const between = separators[one.separator];
         // where a carriage return alone ends rows none may stand in the first cells as something else
-        const texts = one.rows.map(({ cells }) =>
+        const texts = table.map(({ cells }) =>
           cells.map((text) => (lineEnd === "\r" ? text.replace(/[\r\n]+/g, "\r") : text)),
         );
         const written = (text: string): string =>
@@ -55,7 +57,7 @@ describe("a table written with any separator, encoding, line end and quoting", (
         const lines = [
           ...one.preamble,
           header.join(between),
-          ...one.rows.flatMap(({ above: what }, i) => [
+          ...table.flatMap(({ above: what }, i) => [
             ...(what === "" ? [] : [{ blank: "", spaces: "  ", remark: '# a "remark' }[what as "blank"]]),
             (texts[i] as string[]).map(written).join(between),
           ]),
@@ -75,18 +77,18 @@ describe("a table written with any separator, encoding, line end and quoting", (
         expect(rows.map(({ cells }) => cells)).toEqual(texts);
         expect(form).toMatchObject({ separator: between, lineEnd });
 
-        const count = (what: string): number => one.rows.filter((row) => row.above === what).length;
+        const count = (what: string): number => table.filter((row) => row.above === what).length;
         const skipped = {
           blank: count("blank") + count("spaces"),
           remarks: count("remark"),
           preamble: one.preamble.length,
         };
-        const behind = one.rows.flatMap(({ above }, i) => (["blank", "spaces", "remark"].includes(above) ? [i] : []));
+        const behind = table.flatMap(({ above }, i) => (["blank", "spaces", "remark"].includes(above) ? [i] : []));
         const lineOf = (i: number | undefined): number => (i === undefined ? 0 : (rows[i]?.line as number));
         const behindSkipped = { first: behind[0] === 0 ? lineOf(0) : 0, later: lineOf(behind.find((i) => i > 0)) };
-        const rowsIn = one.rows.length + skipped.blank + skipped.remarks + skipped.preamble;
+        const rowsIn = table.length + skipped.blank + skipped.remarks + skipped.preamble;
         expect(account).toEqual({
-          ...{ rowsIn, rows: one.rows.length, refused: 0, skipped, behindSkipped, separator: one.separator },
+          ...{ rowsIn, rows: table.length, refused: 0, skipped, behindSkipped, separator: one.separator },
           torn: !lastEnd,
         });
 
