@@ -44,7 +44,7 @@ describe("the guide to five years of a plant, step by step in DuckDB", () => {
   });
 
   it("the list on the page is the one that is judged", () => {
-    const list = pageFences(page).find(({ language }) => language === "csv")?.code;
+    const list = pageFences(page).find(({ language }) => language === "text")?.code;
     expect(list).toBe(readFileSync(join(root, "docs/examples/machines.csv"), "utf8").trim());
   });
 
