@@ -40,7 +40,7 @@ export { type ExplainedResult, type Explanation, explain } from "./explain";
 export { factorOf } from "./factor";
 export { type Pair, pair } from "./pair";
 export { type Sensor, sensor } from "./sensor";
-export { isSignal, type SignalSource, signalReading, wayOfSignal } from "./signal-reading";
+export { isSignal, JOINED_RANGE, type SignalSource, signalReading, wayOfSignal } from "./signal-reading";
 export {
   formatVoltage,
   type Voltage,

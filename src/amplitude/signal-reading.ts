@@ -35,12 +35,21 @@ const SIGNAL = /^\s*(?:([u\u00b5\u03bcm]?V)(?![A-Za-z])|(mA)(?![A-Za-z])|(%|per 
 /** What stands behind a signal: how it becomes a vibration, and at which frequency. */
 const BEHIND = /^(.*?)(?:\s+(by|of)\s+(.*?))?(?:\s*(?:\sat\s|@)\s*(.*))?$/is;
 
-/** What turns a text into a vibration: a sensor for volts, a loop for milliamperes or per cent; undefined for what is no signal. */
-export function wayOfSignal(text: string): keyof SignalSource | undefined {
-  const [number, rest] = typeof text === "string" ? splitNumeral(text.trim()) : ["", ""];
+/** A range as a line has it whose "to" is not to begin a target: `0-to-20 mm/s rms`. */
+export const JOINED_RANGE = /-to-(?=-?[\d.])/g;
+
+/** The number of a signal, what stands behind it and what turns it into a vibration; undefined for what is no signal. */
+function partsOf(text: string): { number: string; rest: string; unit: string; option: keyof SignalSource } | undefined {
+  const [number, rest] = splitNumeral(text);
   const found = number === "" ? null : SIGNAL.exec(rest);
   if (found === null) return undefined;
-  return found[1] === undefined ? "loop" : "sensor";
+  const [, volts, current, share] = found;
+  return { number, rest, unit: (volts ?? current ?? share) as string, option: volts === undefined ? "loop" : "sensor" };
+}
+
+/** What turns a text into a vibration: a sensor for volts, a loop for milliamperes or per cent; undefined for what is no signal. */
+export function wayOfSignal(text: string): keyof SignalSource | undefined {
+  return typeof text === "string" ? partsOf(text.trim())?.option : undefined;
 }
 
 /** True for a text whose number is one of volts, of milliamperes or, with its range, of per cent: a signal, no vibration. */
@@ -116,38 +125,30 @@ function readingOf(signal: string, source: SignalSource): Amplitude {
   const written = requireText(signal, FORM, { parameter: "signal" })
     .trim()
     .replace(/\s+/g, " ")
-    .replace(/-to-(?=-?[\d.])/g, " to ");
+    .replace(JOINED_RANGE, " to ");
   const told = requireKnownOptions(source, known, {
     what: "a way from a signal to a vibration",
     form: 'a way such as { sensor: "100 mV/g" }',
     place: { parameter: "source" },
   });
-  const [number, rest] = splitNumeral(written);
-  const [, volts, current, share] = (number !== "" && written.length <= 200 && SIGNAL.exec(rest)) || [];
-  if ((volts ?? current ?? share) === undefined) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(signal), parameter: "signal" });
-  }
-  const [, plain = "", word, way, at] = BEHIND.exec(rest) as RegExpExecArray;
-  const option = volts === undefined ? "loop" : "sensor";
-  const right = volts === undefined ? "of" : "by";
-  if (word !== undefined && word.toLowerCase() !== right) {
+  const parts = written.length <= 200 ? partsOf(written) : undefined;
+  const [, plain = "", word, way, at] = BEHIND.exec(parts?.rest ?? "") as RegExpExecArray;
+  const isVoltage = parts?.option === "sensor";
+  const isOther = word !== undefined && word.toLowerCase() !== (isVoltage ? "by" : "of");
+  if (parts === undefined || isOther || (!isVoltage && plain.trim() !== parts.unit)) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(signal), parameter: "signal" });
   }
   // of a list of signals some are read by the one, some by the other: each must be one
   if (told.sensor !== undefined)
     inPlace({ parameter: "source", option: "sensor" }, () => sensor(told.sensor as string));
   if (told.loop !== undefined) inPlace({ parameter: "source", option: "loop" }, () => currentLoop(told.loop as string));
-  const by = wayOf(written, way, told[option], option);
-  const options = at === undefined ? {} : { at: frequency(at) };
-  if (volts !== undefined) {
-    const voltage = parseVoltage(`${number}${plain}`);
+  const by = wayOf(written, way, told[parts.option], parts.option);
+  if (isVoltage) {
+    const voltage = parseVoltage(`${parts.number}${plain}`);
     const made = sensor(by);
-    return made.reading(voltage, `${made.unit} ${voltage.detector}`, options);
-  }
-  if (plain.trim() !== (current ?? share)) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(signal), parameter: "signal" });
+    return made.reading(voltage, `${made.unit} ${voltage.detector}`, at === undefined ? {} : { at: frequency(at) });
   }
   const loop = currentLoop(at === undefined ? by : `${by} at ${at}`);
-  const value = parseNumeral(number, "a number of mA or per cent");
-  return current === undefined ? shareReading(loop, value) : loop.reading(value);
+  const value = parseNumeral(parts.number, "a number of mA or per cent");
+  return parts.unit === "mA" ? loop.reading(value) : shareReading(loop, value);
 }

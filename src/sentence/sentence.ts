@@ -1,4 +1,4 @@
-import { type ConvertOptions, isSignal, type SignalSource, signalReading } from "../amplitude/index";
+import { type ConvertOptions, isSignal, JOINED_RANGE, type SignalSource, signalReading } from "../amplitude/index";
 import { parseNumeral, requireText, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { parseUncertain } from "../uncertainty/index";
@@ -48,13 +48,12 @@ export function parseSentence(line: string, source: SignalSource = {}): Sentence
     throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   }
   const [written, crest] = (before as string).split(CREST_FACTOR) as [string, string?];
-  const plainly = written.replace(/-to-(?=-?[\d.])/g, " to ");
-  const isFromSignal = isSignal(plainly);
-  const reading = isFromSignal ? signalReading(plainly, source) : parseUncertain(written);
+  const isFromSignal = isSignal(written);
+  const reading = isFromSignal ? signalReading(written, source) : parseUncertain(written);
   const targets = after === undefined ? [] : after.split(/,| and /).map((target) => target.trim());
   return {
     reading,
-    written: isFromSignal ? plainly : written,
+    written: isFromSignal ? written.replace(JOINED_RANGE, " to ") : written,
     targets,
     options: crest === undefined ? {} : { crestFactor: parseNumeral(crest, "a crest factor") },
   };

@@ -21,6 +21,8 @@ export interface LadderRow {
   readonly name: string;
   /** The limit as the table has it. */
   readonly printed: number;
+  /** The number of its criterion among those that judge the machine, from 1. */
+  readonly criterion: number;
   /** The number of the limit among those of its criterion, 1 for the best. */
   readonly step: number;
   /** How many limits a criterion has. */
@@ -42,7 +44,12 @@ export interface LadderRow {
 /** A plan and the machine that it was made for. */
 type Placed = Pick<JudgementPlan, "criteria"> & { readonly machine: PlacedMachine };
 
-function rowsOf({ machine }: Placed, plan: CriterionPlan, type: ReadingType, told: Told): LadderRow[] {
+function rowsOf(
+  { machine }: Placed,
+  plan: CriterionPlan,
+  type: ReadingType,
+  told: Told,
+): Omit<LadderRow, "criterion">[] {
   const { scheme, machineClass } = machine;
   const { criterion, zones, limits } = plan;
   const carried = { hertz: plan.hertz ?? told.hertz, crestFactor: told.crestFactor ?? plan.crestFactor };
@@ -75,5 +82,6 @@ function rowsOf({ machine }: Placed, plan: CriterionPlan, type: ReadingType, tol
 
 /** The limits of all criteria that judge readings of a machine, scheme by scheme, lowest first. */
 export function ladderRows(plans: readonly Placed[], type: ReadingType, told: Told): readonly LadderRow[] {
-  return plans.flatMap((placed) => placed.criteria.flatMap((plan) => rowsOf(placed, plan, type, told)));
+  const ladders = plans.flatMap((placed) => placed.criteria.map((plan) => rowsOf(placed, plan, type, told)));
+  return ladders.flatMap((rows, i) => rows.map((row) => ({ ...row, criterion: i + 1 })));
 }

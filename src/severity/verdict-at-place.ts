@@ -63,7 +63,7 @@ export function verdictAtPlace(
   }
   const slower = answers.flatMap((one) => (one.slower === undefined ? [] : [one.slower]));
   const known = possibleOf(sorted);
-  const found = Object.freeze(withSlower(known, first, slower));
+  const found = slower.length === 0 ? known : Object.freeze(withSlower(known, first, slower));
   const bySpeed = found.length > known.length;
   // a scheme that could not judge leaves all open that is worse
   const possible = unread.length === 0 ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));

@@ -1,4 +1,4 @@
-import { type Ladder, stepsFrom } from "./ladders";
+import { type Ladder, mostSteps, stepsFrom } from "./ladders";
 import { numberLiteral } from "./literal";
 
 /** The parts of a verdict as SQL, each an expression over a reading and the bounds of its machine beside it. */
@@ -74,7 +74,7 @@ export function joinedVerdict(
       return `CASE${within("worst", [step, steps], upTo)} ELSE ${upTo(steps + 1)} END`;
     }),
   );
-  const steps = Math.max(...ladders.map(({ length }) => length - 1));
+  const steps = mostSteps(ladders);
   const nextLimit = (step: number): string => at(step > steps ? "limit_end" : `limit_${step}`);
   const margin = climbed("bound", steps, nextLimit, isLevel ? lowest : LEAST_DIVISOR);
   return {

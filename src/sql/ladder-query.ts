@@ -1,5 +1,5 @@
 import { dialectOf, type SqlDialect } from "./dialects";
-import { type Ladder, stepsFrom } from "./ladders";
+import { type Ladder, mostSteps, stepsFrom } from "./ladders";
 import { numberLiteral } from "./literal";
 
 /** What is said of a machine whose rows, kept and edited in a table, contradict themselves, and what is wrong with them. */
@@ -87,7 +87,7 @@ interface LadderQueryOptions {
  */
 export function ladderQuery(table: string, options: LadderQueryOptions): string {
   const { ladders } = options;
-  const steps = Math.max(...ladders.map(({ length }) => length - 1));
+  const steps = mostSteps(ladders);
   const limits = stepsFrom(1, steps).flatMap((step) => [
     `MIN(CASE WHEN own_deciding > 0 THEN own_${step} END) AS limit_${step}`,
     `MIN(own_${step}) AS least_${step}`,

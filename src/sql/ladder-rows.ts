@@ -1,5 +1,5 @@
 import type { SqlDialect } from "./dialects";
-import { laddersOf, rowsByMachine, stepsFrom } from "./ladders";
+import { type laddersOf, mostSteps, rowsByMachine, stepsFrom } from "./ladders";
 import type { LimitRow } from "./limit-columns";
 import { type Cell, type CellKind, cellsAsTable } from "./rows-as-table";
 
@@ -16,9 +16,12 @@ function limitsAt(rows: readonly LimitRow[], step: number): readonly (number | n
 }
 
 /** The rows that the library made as a query with one row a machine. */
-export function ladderRows(rows: readonly LimitRow[], steps: number, dialect: SqlDialect): string {
-  const { numberOf } = laddersOf(rows, dialect);
-  const all = stepsFrom(1, steps);
+export function ladderRows(
+  rows: readonly LimitRow[],
+  { ladders, numberOf }: ReturnType<typeof laddersOf>,
+  dialect: SqlDialect,
+): string {
+  const all = stepsFrom(1, mostSteps(ladders));
   const cells = [...rowsByMachine(rows)].map(([machine, own]): readonly Cell[] => {
     const { open, assumed, refused } = own[0] as LimitRow;
     return [machine, numberOf(own), ...all.flatMap((step) => limitsAt(own, step)), open, assumed, refused];

@@ -34,6 +34,11 @@ function nameOf(zones: readonly string[]): string {
   return JSON.stringify(zones);
 }
 
+/** The most steps of a ladder: one less than its zones. */
+export function mostSteps(ladders: readonly Ladder[]): number {
+  return Math.max(...ladders.map(({ length }) => length - 1));
+}
+
 /**
  * The different ladders of machines, which the query writes out: few for a whole plant, so that a row takes its zone from
  * the query, not from the table. The numbers of ladders are from 1, in order.

@@ -67,9 +67,7 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
   const assumed = told.length === 0 ? null : visibleText(told.join("; "));
   const all = rows();
   const deciding = all.filter(({ decides }) => decides === "zone").length;
-  // a criterion begins anew with each first step
-  const criteria = all.map((_, i) => all.slice(0, i + 1).filter(({ step }) => step === 1).length);
-  return all.map((row, i) => ({
+  return all.map((row) => ({
     machine: name,
     readings: judge.from,
     scheme: row.scheme,
@@ -86,7 +84,7 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
     limit: limitOfBound(row.limit, row.bound, isLevel),
     decides: row.decides,
     open: isOpen ? 1 : 0,
-    criterion: criteria[i] as number,
+    criterion: row.criterion,
     rows: all.length,
     deciding,
     grade: row.provenance,

@@ -15,7 +15,7 @@ import { dotted, identifier, type KeyOf, operand, type SqlOperand } from "./iden
 import { type JoinedVerdict, joinedVerdict } from "./joined-verdict";
 import { ladderQuery } from "./ladder-query";
 import { ladderRows } from "./ladder-rows";
-import { laddersOf } from "./ladders";
+import { laddersOf, mostSteps } from "./ladders";
 import type { LimitRow } from "./limit-columns";
 import { limitRows, type NamedMachine, type RefusedMachine } from "./limit-rows";
 import { machineBounds } from "./machine-bounds";
@@ -219,16 +219,16 @@ export function machinesToSql(
       ...(assume !== undefined && { assume }),
       ...(schemes !== undefined && { schemes }),
     });
-    const { ladders } = laddersOf(rows, dialect);
-    const steps = Math.max(...ladders.map(({ length }) => length - 1));
+    const numbered = laddersOf(rows, dialect);
+    const { ladders } = numbered;
     const isLevel = parsedType(judged.from).reference !== 0;
     const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", ladders, isLevel });
     const types = [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`);
     const listed =
       kept === undefined
-        ? ladderRows(rows, steps, dialect)
+        ? ladderRows(rows, numbered, dialect)
         : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel, dialect });
-    const bounds = machineBounds(listed, steps, isLevel);
+    const bounds = machineBounds(listed, mostSteps(ladders), isLevel);
     const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
     return {
       rows: Object.freeze(rows),

@@ -100,8 +100,10 @@ export async function convertReadings(
     await io.out(answerText(sentenceOf(texts.join(" "), settings), settings));
     return exitCodes.done;
   }
-  if (column !== undefined) requireNoSource(settings.source);
-  if (column !== undefined) return (await import("./convert-column")).convertColumn(io, settings);
+  if (column !== undefined) {
+    requireNoSource(settings.source);
+    return (await import("./convert-column")).convertColumn(io, settings);
+  }
   if (file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);
   if (io.piped !== undefined) {
     return answerLines(io, settings, (text, line) => lineText(text, settings, line));

@@ -153,13 +153,14 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     signalSource(values),
     hertz,
   );
+  const signalLine = signals.trim().replace(/\s+/g, " ");
   const told = [leftOutText(read?.leftOut), longestGapText(gap)].filter((text) => text !== "");
   if (read !== undefined) io.err(seriesText(read, values.json) + (values.json ? "" : longestGapText(gap)));
   if (values.json) {
     const answer = { ...proposal, ...(statistics && { statistics }), ...(asked && { asked }) };
     await io.out(
       jsonLine("proposal", answer, {
-        ...(signals !== "" && { signals: signals.trim().replace(/\s+/g, " ") }),
+        ...(signals !== "" && { signals: signalLine }),
         ...(read && { read: { ...seriesData(read), ...(gap && { longestGap: gap }) } }),
         ...explainedSteps(values.explain, ...explained),
       }),
@@ -174,7 +175,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
         proposal,
         remarks: [
           ...(asked ? [asked.effect] : []),
-          ...(signals === "" ? [] : [signals.replace(/\s+/g, " ").trimEnd()]),
+          ...(signals === "" ? [] : [signalLine]),
           ...told.map((text) => text.trimEnd()),
         ],
       }),

@@ -2,6 +2,7 @@ import { currentLoop, formatVoltage, type SignalSource, sensor } from "../../amp
 import { VeladisError } from "../../core/index";
 import { type Amplitude, significant } from "../../reading/index";
 import { labelled } from "./labelled";
+import { stateText } from "./state-text";
 
 /** The signal at a level: by the loop or by the sensor, in words; why there is none where a frequency is missing. */
 function signalText(
@@ -28,7 +29,7 @@ function signalText(
       : [
           said(() => {
             const { milliamperes, state } = currentLoop(loop).current(level, at);
-            return `${significant(milliamperes, 4)} mA of ${loop}${state === "in range" ? "" : ` (${state})`}`;
+            return `${significant(milliamperes, 4)} mA of ${loop}${stateText({ state })}`;
           }),
         ]),
     ...(sensitivity === undefined
