@@ -57,8 +57,8 @@ function fromPaper(id: string): string[] {
   const judge = isBuiltIn ? "veladis judge ..." : `veladis judge ... --scheme ${name}`;
   return [
     `veladis schemes ${name} --sheet csv > ${file} writes a file with a line for your signature and one line a limit, in the order of this sheet.${isBuiltIn ? "" : ` ${name} stands for the file that holds the table.`}`,
-    "In the line of the signature, once: under page, by and on the page, your name, and the day as 2024-03-04; under second the second name, where two read it all. It holds for every line below; a line on another page, or read by another person, has its own.",
-    "In each line: where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Leave a line empty that you did not find.",
+    "In the line of the signature, once: under page, by and on the page, your name, and the day as 2024-03-04; second stays empty there. It holds for every line below; a line on another page, or read by another person, has its own.",
+    "In each line: where the box is ticked, write yes under agrees; else the value under printed, and under second the name of a second reader where it raises the limit. Decimals have a point, or a comma where the spreadsheet wrote the whole file so. Leave a line empty that you did not find.",
     "A value that looks like a slip and stands in the copy all the same: yes under reread, after reading the page again.",
     `${judge} --confirmed ${file} takes it, and so does every command that judges. One line that is wrong refuses the file.`,
   ];

@@ -9,7 +9,7 @@ export interface JoinedVerdict {
   readonly zones: string;
   /** The worst of them. */
   readonly worst: string;
-  /** The limit next to the reading, over the reading: the one that ends its zone, or the last one that it exceeds. */
+  /** The limit next to the reading, divided by the reading: the one that ends its zone, or the last one that it exceeds. */
   readonly margin: string;
   /** What was assumed, set aside and not judged; of a reading without a verdict too. */
   readonly assumed: string;

@@ -114,7 +114,7 @@ export const sqlPage = {
     ],
   ],
   notes: [
-    "Beside each reading the query of a list gives: veladis_judged (the reading, in the type that is judged), veladis_zone, veladis_zones (all that are possible), veladis_worst (the worst of them: act on this one), veladis_margin (the limit next to the reading, over the reading), veladis_assumed (with what was not judged or set aside, and how the limits are known), veladis_refused (why a machine has no limits).",
+    "Beside each reading the query of a list gives: veladis_judged (the reading, in the type that is judged), veladis_zone, veladis_zones (all that are possible), veladis_worst (the worst of them: act on this one), veladis_margin (the limit next to the reading, divided by the reading), veladis_assumed (with what was not judged or set aside, and how the limits are known), veladis_refused (why a machine has no limits).",
     "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
   ],
 } as const satisfies CommandPage;

@@ -20,13 +20,16 @@ export interface VerdictSettings {
 /** What every answer about a machine says, and where the rest stands. */
 const GOVERN = "the maker's limits, site rules, local codes and licensed practice govern; more: --full";
 
-/** The zones with the limit that each reaches up to, and how they are known. */
+/** The limits, and how they are known: of zones the zone that ends there, of fans and tests the name that the table gives it. */
 function limitsText(verdict: Verdict, digits: number): string {
-  const { zones, provenance } = verdict;
-  const limits: Limit[] = Object.values(verdict.limits);
-  const sizes = limits.map((limit, i) => `${zones[i]} to ${format(limit, { digits }).split(" ")[0]}`);
-  const check = isVerified(provenance) ? "" : ": check the standard";
-  return `${sizes.join(", ")} ${(limits[0] as Limit).as} (${provenances[provenance].cell}${check})`;
+  const { kind, zones, provenance } = verdict;
+  const limits = Object.entries<Limit>(verdict.limits);
+  const sizes = limits.map(([name, limit], i) => {
+    const size = format(limit, { digits }).split(" ")[0];
+    return kind === "zones" ? `${zones[i]} to ${size}` : `${name} ${size}`;
+  });
+  const check = isVerified(provenance) ? "" : ": check the source";
+  return `${sizes.join(", ")} ${(limits[0] as [string, Limit])[1].as} (${provenances[provenance].cell}${check})`;
 }
 
 /** Criteria of other quantities that may be worse than the one that governs, each with the limit that decides. */
