@@ -30,7 +30,7 @@ const FORM =
   'a signal such as "98 mV pk by 100 mV/g at 80 Hz", "12 mA of 0 to 25.4 mm/s rms" or "50 % of 0 to 25.4 mm/s rms"';
 
 /** The unit behind the number of a signal. */
-const SIGNAL = /^\s*(?:([u\u00b5\u03bcm]?V)(?![A-Za-z])|(mA)(?![A-Za-z])|(%|per ?cent)(?=\s*(?:$|of\s|at\s|@)))/;
+const SIGNAL = /^\s*(?:([u\u00b5\u03bcm]?V)(?![A-Za-z])|(mA)(?![A-Za-z])|(%|per ?cent)(?=\s*(?:$|of\s|at\s|to\s|@)))/;
 
 /** What stands behind a signal: how it becomes a vibration, and at which frequency. */
 const BEHIND = /^(.*?)(?:\s+(by|of)\s+(.*?))?(?:\s*(?:\sat\s|@)\s*(.*))?$/is;

@@ -30,7 +30,7 @@ import { type Limit, limitText } from "./limit";
 import type { MachineRef } from "./machine-facts";
 import { type Assume, placedMachine } from "./placed-machine";
 import { readingCautions } from "./reading-cautions";
-import { requireInRange } from "./require-in-range";
+import { clippedBecause, requireInRange } from "./require-in-range";
 import { requireOptions } from "./require-options";
 import { requirePlace } from "./require-place";
 import { type SchemeRef, schemeOf } from "./scheme-of";
@@ -175,6 +175,7 @@ export function changeFromBaseline(
     }
     const as = writtenIn(reading);
     const was = convertAmplitude(baseline, as);
+    const isClippedAbove = clippedBecause([reading, baseline]) !== undefined;
     const change = reading.value - was.value;
     const allowed = CHANGE_SHARE * limit.value;
     const changed = madeOf([reading, was], { does: "difference", value: change, type: as });
@@ -182,7 +183,8 @@ export function changeFromBaseline(
     const share = { does: "scale", value: allowed, type: as, by: CHANGE_SHARE, note: CRITERION_TEXT } as const;
     const permitted = madeOf([printed], share);
     return Object.freeze({
-      significant: Math.abs(change) > raised(allowed),
+      // a change that may be larger than it says is taken for a significant one
+      significant: isClippedAbove || Math.abs(change) > raised(allowed),
       direction: change > 0 ? "rise" : change < 0 ? "fall" : "none",
       change,
       allowed,
@@ -197,6 +199,9 @@ export function changeFromBaseline(
       assumedFacts: machine.assumedFacts,
       history: ratioHistory(changed.history as readonly Step[], permitted.history as readonly Step[]),
       cautions: [
+        ...(isClippedAbove
+          ? ["one of the two is above the range of its loop: the change may be another, and is taken for significant"]
+          : []),
         ...differencesOf([limit.source]),
         ...readingCautions([reading, baseline]),
         "the criterion is from memory: check it against the standard",

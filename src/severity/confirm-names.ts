@@ -20,13 +20,37 @@ const nobody = /* @__PURE__ */ Object.freeze([
     "him",
     "her",
     "them",
+    "dr",
+    "mr",
+    "mrs",
+    "ms",
+    "ai",
+    "theplant",
   ],
   ...["signature", "signed", "tobedone", "todo", "tobedetermined", "tobenamed", "tobeconfirmed", "nobodyelse", "me"],
 ]);
 
+/** Words that are no surname. */
+const noSurname = /* @__PURE__ */ Object.freeze([
+  ...["nobody", "noone", "anonymous", "anon", "unknown", "niemand", "anyone", "somebody", "someone"],
+]);
+
 /** Words that no name begins with: `same person`, `see page 3`, `not yet`, `still open`. */
 const beginnings = /* @__PURE__ */ Object.freeze([
-  ...["same", "see", "not", "still", "pending", "missing", "unread", "unsigned", "awaiting"],
+  ...[
+    "same",
+    "see",
+    "not",
+    "still",
+    "pending",
+    "missing",
+    "unread",
+    "unsigned",
+    "awaiting",
+    "maybe",
+    "perhaps",
+    "probably",
+  ],
 ]);
 
 /** Words for whoever it is, with an article or a number perhaps: `a colleague`, `engineer 2`, `second reader`. */
@@ -55,10 +79,13 @@ const before = /* @__PURE__ */ Object.freeze([
 function areNobody(words: readonly string[]): boolean {
   const own = words.filter((word) => !before.includes(word) && !/^\p{N}+$/u.test(word));
   const [first = "", ...more] = own;
-  if (nobody.includes(words.join("")) || own.length === 0) return true;
+  if (nobody.includes(words.join("")) || noSurname.includes(own.at(-1) ?? "") || own.length === 0) return true;
   const [start = ""] = words[0] === "the" ? words.slice(1) : words;
   return beginnings.includes(start) || (roles.includes(first) && more.every((word) => word.length === 1));
 }
+
+/** What leaves open whose name it is: `K. Other?`, `K. Other (not yet)`. */
+const OPEN = /\?|(?<![A-Za-z])not(?![A-Za-z])/i;
 
 /** True for letters of two alphabets in one name, of which some look the same. */
 function isMixed(name: string): boolean {
@@ -95,7 +122,9 @@ export function requireName(given: unknown, what: string): string {
   const words = wordsOf(name);
   const whole = words.join("");
   const isOne = /^(.)\1*$/u.test(whole);
-  if (whole.replace(/\P{L}/gu, "").length >= 2 && !isOne && !areNobody(words) && !isMixed(name)) return name;
+  if (whole.replace(/\P{L}/gu, "").length >= 2 && !isOne && !areNobody(words) && !isMixed(name) && !OPEN.test(name)) {
+    return name;
+  }
   throw new VeladisError("syntax", {
     expected: `${what}, with its letters, all of one alphabet, such as "J. Example"`,
     received: shown(given),
@@ -181,7 +210,12 @@ const places = () =>
 /** True for words with a numeral that is that of a page; a lone x is a tick. */
 function isPage(text: string): boolean {
   // open, or a word that takes it back: "?12", "not page 12", "page unknown 1"
-  if (/\?|(?<!\p{L})(?:not|no|none|unknown|unread|missing|some|any)(?!\p{L})/iu.test(text)) return false;
+  if (
+    /[?~*]|(?<!\p{L})(?:not|no|none|unknown|unread|missing|some|any|or|maybe|perhaps|about|memory|web|draft)(?!\p{L})/iu.test(
+      text,
+    )
+  )
+    return false;
   const left = text.replace(places(), " ");
   if (/[^\P{N}0]/u.test(left)) return true;
   const words = left.split(/[^\p{L}]+/u).filter((word) => word !== "");

@@ -4,7 +4,7 @@ import type { Machine } from "./machine";
 /** How the cylinders of a compressor stand that is no horizontal one. */
 const upright = /* @__PURE__ */ lazily(
   () =>
-    /(?<![\w-])(?:vertical(?:ly)?|upright|(?:angle|radial)[\s-]type|[VWLXY][\s-]?(?:type|form|shaped?|twin|arrangement|configuration))(?!\w)/i,
+    /(?<![\w-]|\d\s)(?:[VWLXY](?:-\d)?(?=[\s,;).]|$)|(?:twin|double)[\s-]?V|vee|vert\b\.?|inclined|star|vertical(?:ly)?|upright|(?:angle|radial)[\s-]type|[VWLXY][\s-]?(?:block|type|form|shaped?|twin|arrangement|configuration))(?!\w)/i,
 );
 
 /**

@@ -95,7 +95,7 @@ function hertzOf(digits: string, symbol: string): { hertz: number } {
 }
 
 function marks({ symbol }: UnitSaid, ...numbers: readonly Digits[]) {
-  return { inHertz: symbol === "Hz", spaced: numbers.some(({ mark }) => mark === " ") };
+  return { inHertz: /^k?Hz$/.test(symbol), spaced: numbers.some(({ mark }) => mark === " ") };
 }
 
 const TO = /^\s*(?:to\b|-|–|—|…|\.\.\.?)\s*(?=\d)/;
@@ -178,6 +178,10 @@ export function numberAt(text: string, context: Context, mayBeSpaced = true): Nu
 }
 
 function amountAt(text: string, context: Context, mayBeSpaced: boolean, link: RegExp): NumberSaid | undefined {
+  // 2p = 12, and 6 pole pairs
+  const [all, twice, pairs] = /^(?:2\s*p\s*=\s*(\d{1,2})|(\d{1,2})[\s-]*pole[\s-]*pairs?)(?![\w/])/i.exec(text) ?? [];
+  if (all !== undefined && Number(twice ?? pairs) > 0)
+    return { length: all.length, poles: twice === undefined ? 2 * Number(pairs) : Number(twice) };
   const poles = /^(\d{1,2})[\s-]*(?:p|poles?)(?![\w/])/i.exec(text);
   const even = Number(poles?.[1]);
   if (poles !== null && even > 0 && even % 2 === 0) return { length: poles[0].length, poles: even };

@@ -24,6 +24,7 @@ import { powerFactorAt } from "./plate-power";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 import { requireSupportOfAll } from "./support-of-all";
+import { requireFixedFrequency } from "./varied-speed";
 
 const FORM = 'a machine such as "pump 90 kW 2980 r/min rigid"';
 const LONGEST = 300;
@@ -193,6 +194,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   if (machine.naturalFrequency !== undefined) requireNoDirection(plain);
   requireSupportOfAll(machine, plain);
   requireHorizontal(machine, plain);
+  requireFixedFrequency(machine, plain);
   requireNoPlace(written, machine.type, kindIn);
   return isDirected ? frozen<Machine>({ ...machine, ...directed }) : machine;
 });

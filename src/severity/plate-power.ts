@@ -71,7 +71,9 @@ export function requireOutput(type: unknown, name: string, apparent: string): vo
   )
     return;
   throw new VeladisError("missing-fact", {
-    expected: "the shaft power in kW; kVA is what the motor takes in",
+    expected: /turbine/i.test(`${type}`)
+      ? "the power of the turbine in kW; kVA is what its generator gives"
+      : "the shaft power in kW; kVA is what the motor takes in",
     received: shown(apparent),
     fact: "power",
   });

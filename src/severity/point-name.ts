@@ -5,8 +5,20 @@ import { findUnit } from "../units/index";
 /** Units of what a sensor or a loop gives, and words and signs of a sentence or a state: none names a point. */
 const foreign = /* @__PURE__ */ lazily(
   () =>
-    /^(?:m[av](?:dc|ac)?|vdc|volts?|hz|r\/min|rpm|of|to|by|at|was|is|were|least|most|over|under|above|below|about|approx\.?|than|less|more|from|between|not|no|fault|failed|failure|bad|ol|overload|over-?range|nan|inf|infinity|n\/a|null|error|err|off)$/i,
+    /^(?:m[av](?:dc|ac)?|vdc|volts?|hz|r\/min|rpm|of|to|by|at|was|is|were|least|most|over|under|above|below|about|approx\.?|than|less|more|from|between|not|fault|failed|failure|bad|ol|overload|over-?range|ovld?|overflow|clip(?:ped|ping)?|saturat(?:ed|ion)|pegged|exceed(?:s|ed|ing)?|min(?:imum|\.)?|max(?:imum|\.)?|mindestens|h(?:ö|oe)chstens|war|gain|scale|filter(?:ed)?|unfiltered|stopped|running|idle|coast-?down|run-?up|load|acceleration|velocity|displacement|delta|change|alarm|trip|danger|limit|[x×]\d+|\d+[x×]|nan|inf|infinity|n\/a|null|error|err|off)$/i,
 );
+
+/** Words before a number that is no reading but part of a name: a thing that is counted, in any language, longer than an end or a direction. */
+const COUNTED = /* @__PURE__ */ lazily(() => /^(?:brg|pos|no\.?|nr\.?|pt|ch|fan|pump|\p{L}{4,})\.?$/iu);
+
+/** A number by itself, as it stands in a name: `3`, `(3)`, `#3`, `3.`, `3e0`. */
+const ALONE = /^[([#]*\d+(?:\.|e\d+)?[)\].:]*$/i;
+
+/** An end, behind which a digit numbers a bearing: `DE 1`. */
+const END = /^(?:n?de|[io]b)$/i;
+
+/** Words of a direction or an end, behind which no number is part of a name. */
+const DIRECTED = /^(?:horizontal|vertical|axial|radial|inboard|outboard|drive|driven|free|side|left|right)(?:ly)?$/i;
 
 /** Words that may follow a number within a name: an end, a direction, a letter or a tag, a part of the machine. */
 const BEHIND_NUMBER =
@@ -34,6 +46,8 @@ export function holdsReading(name: string): boolean {
     // 4mA, 3mm/s
     if (/^\d[\d.,]*(?!d?e$)[a-z%µμ/²]{2,}\d?$/i.test(plain) && !BEHIND_NUMBER.test(plain.replace(/^[\d.,]+/, "")))
       return true;
+    if (/^\d$/.test(word) && i === 1 && END.test(before ?? "")) return false;
+    if (ALONE.test(word) && i > 0 && (!COUNTED().test(before ?? "") || DIRECTED.test(before ?? ""))) return true;
     return i > 0 && /^\d+$/.test(before ?? "") && !BEHIND_NUMBER.test(plain);
   });
 }

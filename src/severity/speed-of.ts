@@ -92,17 +92,19 @@ function rangeOf({ speed }: SpeedSaid): readonly [number, number] | undefined {
 }
 
 /**
- * Refuses a range in hertz beside poles or of an electrical machine: it may be that of a line whose frequency is varied, and is
- * then no range of the shaft's speed.
+ * Refuses a range in hertz beside poles, of an electrical machine or with 50 or 60 Hz at an end: it may be that of a line whose
+ * frequency is varied, and is then no range of the shaft's speed.
  *
  * @throws {@link VeladisError} `syntax`
  */
 function requireOneFrequency({ speeds, poles, isElectrical, lineRanges }: SpeedsSaid): void {
-  const found = speeds.find((one) => one.inHertz && rangeOf(one) !== undefined);
   const [pole] = poles;
-  const isOpen = found === undefined ? speeds.length === 0 && pole !== undefined : pole !== undefined || isElectrical;
-  const written = found?.written ?? lineRanges[0];
-  if (written === undefined || !isOpen) return;
+  const mayBeOfLine = (one: SpeedSaid): boolean =>
+    pole !== undefined || isElectrical || (rangeOf(one) ?? []).some((end) => lineFrequencies.includes(end));
+  const found = speeds.find((one) => one.inHertz && rangeOf(one) !== undefined && mayBeOfLine(one));
+  const isOfLine = speeds.length === 0 && pole !== undefined;
+  const written = found?.written ?? (isOfLine ? lineRanges[0] : undefined);
+  if (written === undefined) return;
   const [low, high] = (found && rangeOf(found)) ?? [];
   const fields =
     pole === undefined || low === undefined || high === undefined

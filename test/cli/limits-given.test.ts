@@ -21,7 +21,7 @@ describe("limits given in one line", () => {
     const { out } = await veladis(["judge", "5 mm/s rms", ...limits, "--machine", "fan 90 kW"]);
     expect(out).toMatch(/^set aside +power 90 kW: plays no part/m);
     // whoever typed them knows where they are from, the program does not
-    expect(out).toContain("(reported: check the standard)");
+    expect(out).toContain("(reported: check the source)");
   });
 
   // biome-ignore format: a row of a table is a line

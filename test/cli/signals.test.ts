@@ -97,11 +97,23 @@ describe("the state of a loop", () => {
     expect(out).toMatch(/3\.7 mA +0 +\(below range\)\n.*12 mA +10\.0 *\n.*20\.9 mA +20\.6 +\(above range\)/);
   });
 
+  it("gives no current for a setpoint that the loop cannot carry", async () => {
+    const loop = ["--loop", "0 to 4 mm/s rms", "--machine", "pump 90 kW 2980 r/min category II"];
+    const { out } = await veladis(["setpoints", "--baseline", "2 mm/s rms", ...loop]);
+    expect(out).toMatch(/TRIP beyond 0 to 4 mm\/s rms: no current$/m);
+  });
+
   it("of a baseline is not that of the setpoints", async () => {
     const loop = ["--loop", "0 to 16 mm/s rms", "--machine", "pump 250 kW 2980 r/min category I"];
     const { out } = await veladis(["setpoints", "--baseline", "3.9 mA", ...loop]);
     // 1.25 of 16 mm/s on 16 mA above 4
     expect(out).toMatch(/ALARM 5\.250 mA of 0 to 16 mm\/s rms$/m);
+  });
+
+  it("a way that is none is refused also where no line asks for it", async () => {
+    expect((await veladis(["--loop", "junk", "--to", "mm/s rms"], "0.2 in/s pk\n")).err).toMatch(/a range such as/);
+    const share = await veladis(["50 % to mm/s rms", "--loop", "0 to 20 mm/s rms"]);
+    expect(share.out).toBe("50 % = 10.0 mm/s rms\n");
   });
 
   it("a way of the other kind is refused, and one that is none", async () => {

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, mkdtempSync, writeFileSync } from "node:fs";
+import { chmodSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Fence, root } from "./fences";
@@ -57,4 +57,15 @@ export function isAsPrinted(actual: readonly string[], expected: readonly string
     return actual.some((_, i) => isAsPrinted(actual.slice(i), expected.slice(1))) || isAsPrinted([], expected.slice(1));
   }
   return actual[0] === expected[0] && isAsPrinted(actual.slice(1), expected.slice(1));
+}
+
+/** Writes what a command prints into its page, in place of what stands there; left-out lines (`...`) are for a person. */
+export function writePrinted({ fence, printed }: ShellExample, actual: readonly string[]): void {
+  const path = `${root}/${fence.file}`;
+  const page = readFileSync(path, "utf8");
+  const before = printed.join("\n");
+  if (printed.includes("...") || page.split(before).length !== 2) {
+    throw new Error(`${fence.file}: written by hand, please:\n${actual.join("\n")}`);
+  }
+  writeFileSync(path, page.replace(before, () => actual.join("\n")));
 }

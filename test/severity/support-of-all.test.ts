@@ -16,6 +16,18 @@ describe("a flexible support beside a direction or a point", () => {
     "flexible DE",
     "NDE flexible",
     "on springs axially",
+    "flexible A",
+    "A flexible",
+    "flexible (A)",
+    "flexible, A",
+    "on springs A",
+    "flexible H rigid V",
+    "rigid V, flexible A",
+    "axial, flexible",
+    "flexible left",
+    "flexible at top",
+    "natural 10 Hz A",
+    "natural 10 Hz DE",
   ])("is never taken for all: %s", (words) => {
     const line = `${motor} ${words}`;
     let support: string | undefined;
@@ -47,5 +59,8 @@ describe("a flexible support beside a direction or a point", () => {
     "fan 90 kW spring mounted",
     "fan spring mounted 90 kW",
     "fan spring mounted, 90 kW",
+    "motor on springs, vertical induction motor",
+    "a motor 90 kW, flexible",
+    "left fan 90 kW flexible",
   ])("of the whole machine is taken: %s", (line) => expect(parseMachine(line).support).toBe("flexible"));
 });

@@ -225,6 +225,9 @@ const cases: Cases = {
   "machine, an apparent power of what generates nothing": () =>
     s.limitsFor({ scheme: "iso-10816-7-2009", machine: "pump 250 kVA 2980 r/min category II" }),
   "machine, a vertical reciprocating compressor": () => machine("vertical reciprocating compressor 300 kW"),
+  "machine, a flexible support of a part": () => machine("motor 200 kW 1480 r/min, flexible, A"),
+  "machine, a flexible support and a direction apart": () => machine("motor horizontally 200 kW 1480 r/min flexible"),
+  "machine, poles and a drive": () => machine("motor 400 kW 4-pole VFD rigid"),
   "machine, poles and a range of line frequency": () => machine("fan 400 kW 16-pole 25 to 50 Hz"),
   "machine, a motor and a range of line frequency": () => machine("motor 132 kW 20 to 60 Hz"),
   "machine, a flexible support beside a direction": () => machine("motor axial on springs"),

@@ -1,4 +1,4 @@
-import { isSignal, type SignalSource, signalReading, wayOfSignal } from "../../amplitude/index";
+import { currentLoop, isSignal, type SignalSource, sensor, signalReading, wayOfSignal } from "../../amplitude/index";
 import { shown, VeladisError } from "../../core/index";
 import type { Amplitude } from "../../reading/index";
 import type { OptionRow, Values } from "./option-row";
@@ -18,8 +18,11 @@ export const signalOptions = {
 } as const satisfies { readonly [name: string]: OptionRow };
 
 /** What the options say of the way from a signal to a vibration. */
-export function signalSource({ sensor, loop }: Values<typeof signalOptions>): SignalSource {
-  return { ...(sensor !== undefined && { sensor }), ...(loop !== undefined && { loop }) };
+export function signalSource({ sensor: sensitivity, loop }: Values<typeof signalOptions>): SignalSource {
+  // one that is none is refused also where no reading asks for it
+  if (sensitivity !== undefined) sensor(sensitivity);
+  if (loop !== undefined) currentLoop(loop);
+  return { ...(sensitivity !== undefined && { sensor: sensitivity }), ...(loop !== undefined && { loop }) };
 }
 
 /** The vibration that a signal says; any other reading is left as it was written. */

@@ -1,8 +1,7 @@
 import { currentLoop, formatVoltage, type SignalSource, sensor } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
-import { type Amplitude, significant } from "../../reading/index";
+import { type Amplitude, isClipped, significant } from "../../reading/index";
 import { labelled } from "./labelled";
-import { stateText } from "./state-text";
 
 /** The signal at a level: by the loop or by the sensor, in words; why there is none where a frequency is missing. */
 function signalText(
@@ -29,7 +28,7 @@ function signalText(
       : [
           said(() => {
             const { milliamperes, state } = currentLoop(loop).current(level, at);
-            return `${significant(milliamperes, 4)} mA of ${loop}${stateText({ state })}`;
+            return isClipped(state) ? `beyond ${loop}: no current` : `${significant(milliamperes, 4)} mA of ${loop}`;
           }),
         ]),
     ...(sensitivity === undefined
