@@ -67,5 +67,8 @@ export function writePrinted({ fence, printed }: ShellExample, actual: readonly 
   if (printed.includes("...") || page.split(before).length !== 2) {
     throw new Error(`${fence.file}: written by hand, please:\n${actual.join("\n")}`);
   }
-  writeFileSync(path, page.replace(before, () => actual.join("\n")));
+  writeFileSync(
+    path,
+    page.replace(before, () => actual.join("\n")),
+  );
 }
