@@ -1,6 +1,7 @@
 /** What is done to the pages that typedoc wrote: charts put in place of pictures, and what readers need not load left out. */
 import { appendFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { frameOf, writeFrame } from "./frame.mjs";
 import { ranked } from "./ranked.mjs";
 
 /**
@@ -171,6 +172,7 @@ function withRanking(site) {
 export function mendPages(site, generated) {
   withRanking(site);
   const plain = plainCode(site);
+  const { told, framed } = frameOf();
   const wrapped = new RegExp(`<span class="${plain}">([^<]*)</span>`, "g");
   for (const name of readdirSync(site, { recursive: true })) {
     if (!name.endsWith(".html")) continue;
@@ -182,8 +184,9 @@ export function mendPages(site, generated) {
         ownIcons(withoutHierarchy(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted))),
       ),
     );
-    writeFileSync(path, withLandmark(withOrderedHeadings(withoutLineEnds(after))));
+    writeFileSync(path, framed(withLandmark(withOrderedHeadings(withoutLineEnds(after)))));
   }
+  writeFrame(site, told);
   const [, style] = /<style>(.*?)<\/style>/s.exec(readFileSync(join(generated, "trend.svg"), "utf8"));
   appendFileSync(
     join(site, "assets/custom.css"),

@@ -65,7 +65,7 @@ if (dead.length > 0) {
 }
 const megabytes = sizeOf(join(root, "site")) / 1e6;
 console.log(`site: ${megabytes.toFixed(2)} MB`);
-if (megabytes > 8.4) {
-  console.error("the site must stay below 8.4 MB");
+if (megabytes > 8) {
+  console.error("the site must stay below 8 MB");
   process.exit(1);
 }

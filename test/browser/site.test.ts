@@ -183,11 +183,11 @@ describe("the site", () => {
     expect(await page.evaluate(`${shown}.map((one) => one.getAttribute("width"))`)).toEqual(["350", "350"]);
   });
 
-  it("stays below 8.4 MB", () => {
+  it("stays below 8 MB", () => {
     const sizes = readdirSync(`${root}/site`, { recursive: true, encoding: "utf8" })
       .map((name) => statSync(`${root}/site/${name}`))
       .map((entry) => (entry.isFile() ? entry.size : 0));
-    expect(sizes.reduce((a, b) => a + b)).toBeLessThan(8.4e6);
+    expect(sizes.reduce((a, b) => a + b)).toBeLessThan(8e6);
   });
 });
 
