@@ -55,7 +55,7 @@ export type { Assume } from "./placed-machine";
 export type { PlainType } from "./plain-type";
 export { LONGEST_POINTS, type PointReading, parsePoints } from "./points";
 export { headlineOf, isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
-export { BEST_VALUE } from "./reading-cautions";
+export { BEST_VALUE, ZERO_READING } from "./reading-cautions";
 export type { ReadingRef } from "./readings";
 export type {
   Condition,

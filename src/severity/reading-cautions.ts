@@ -1,7 +1,8 @@
 import { type Amplitude, isUncertain } from "../reading/index";
 
 const CLIPPED = "the reading is above the range of its loop: the vibration may be larger than it says";
-const ZERO = "a reading of zero: see that the machine runs and the sensor measures";
+/** What to know of a verdict on a reading of zero. */
+export const ZERO_READING = "a reading of zero: see that the machine runs and the sensor measures";
 
 /** What to know of a verdict on a reading with an uncertainty. */
 export const BEST_VALUE =
@@ -16,7 +17,7 @@ export function readingCautions(readings: readonly Amplitude[]): readonly string
   }
   return [
     ...(readings.some(({ state }) => state === "above range") ? [CLIPPED] : []),
-    ...(readings.some(({ value }) => value === 0) ? [ZERO] : []),
+    ...(readings.some(({ value }) => value === 0) ? [ZERO_READING] : []),
     ...(readings.some(({ history }) => history !== undefined && isUncertain(history)) ? [BEST_VALUE] : []),
   ];
 }

@@ -85,7 +85,7 @@ describe("veladis sql", () => {
     const [[why]] = (await duckdbRows(`SELECT min(veladis_refused) FROM (${out}) AS q WHERE tag = 'KW-01'`)) as [
       [string],
     ];
-    expect(why).toContain('two machines of this name, "KW-01", on lines 2 and 4');
+    expect(why).toContain('more than one machine of this name, "KW-01": lines 2 and 4');
     expect((await veladis(["sql", "--machines", own, ...asked, "--keep-going"])).code).toBe(0);
   });
 

@@ -38,6 +38,15 @@ describe("what differs from row to row counts for its row", () => {
     expect([code, first]).toEqual([0, second]);
   });
 
+  it("a reading of zero is remarked in its row and counted, where rows are judged", async () => {
+    const rows = file("v\n0\n4.1\n0.0\n");
+    const args = ["table", rows, "--column", "v", "--from", "mm/s rms"];
+    const { out, err } = await veladis([...args, ...judged]);
+    expect(out.split("\n").map((row) => row.includes("a reading of zero"))).toEqual([false, true, false, true, false]);
+    expect(plain(err)).toContain("the sensor measures (2 rows)");
+    expect((await veladis([...args, "--to", "in/s rms"])).out).not.toContain("a reading of zero");
+  });
+
   it("a speed in its column beside a range in words is refused", async () => {
     const rows = file("v,m,n\n4.1,motor 900 to 1800 r/min,1500\n4.1,motor 1500 r/min,1500\n");
     const args = ["--from", "mm/s rms", "--machine-column", "m", "--speed-column", "n", "--speed-unit", "r/min"];

@@ -73,7 +73,7 @@ export async function machineList(path: string, as: WrittenAs, columns: ListColu
         refused.push({ line, error: unnamed(received) });
       }
       if (before !== undefined) {
-        const error = unnamed(`two machines of this name, ${shown(text)}, on lines ${before.line} and ${line}`);
+        const error = unnamed(`more than one machine of this name, ${shown(text)}: lines ${before.line} and ${line}`);
         machines.set(text, { name: text, error, line: before.line });
       } else if (text !== "") {
         machines.set(text, { name: text, line, ...machineOrError(() => wordsOf(cells, words, as)) });

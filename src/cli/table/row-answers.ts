@@ -1,5 +1,6 @@
 import { limitsCell, type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
+import { ZERO_READING } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
 import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf } from "../delimited/units-row";
@@ -19,6 +20,8 @@ export interface Tail {
   readonly worst: string | undefined;
   /** The zones possible, in few words. */
   readonly headline: string | undefined;
+  /** What is to be known of its rows alone, before what was assumed. */
+  readonly remarks: readonly string[];
   /** How many rows it was given to since it was last counted. */
   rows: number;
 }
@@ -99,7 +102,7 @@ function rowCounts(): RowCounts & { add(compiled: Compiled): void } {
     add({ judge, assumed: names, tails }) {
       for (const tail of tails.values()) {
         if (tail.rows === 0) continue;
-        for (const name of names) addTo(assumed, name, tail.rows);
+        for (const name of [...tail.remarks, ...names]) addTo(assumed, name, tail.rows);
         addTo(zones, tail.zone, tail.rows);
         addTo(worst, tail.worst, tail.rows);
         addTo(headlines, tail.headline, tail.rows);
@@ -116,7 +119,7 @@ function judgedTail(
   at: number,
   upTo: number,
   background: Background | undefined,
-): Omit<Tail, "rows"> {
+): Omit<Tail, "rows" | "remarks"> {
   const doubt = background === "too high" ? " (NOT RELIABLE)" : "";
   const [zone, worst] = [zones[at] as string, zones[upTo] as string];
   const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
@@ -124,7 +127,7 @@ function judgedTail(
   return { cells, zone, worst, headline: `${at === upTo ? zone : range}${doubt}` };
 }
 
-const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefined, headline: undefined };
+const UNJUDGED: Omit<Tail, "rows" | "remarks"> = { cells: [], zone: undefined, worst: undefined, headline: undefined };
 
 /**
  * Compiles what is added to the rows of a table with this header.
@@ -181,11 +184,13 @@ export function rowAnswers(
   const tailOf = ({ judge, background, assumed, tails }: Compiled, value: number): Tail => {
     const at = judge === undefined ? 0 : judge.index(value);
     const upTo = judge === undefined || judge.complete ? at : judge.zones.indexOf(judge.worst(value));
-    const key = at * 64 + upTo;
+    const isZero = judge !== undefined && value === 0;
+    const key = (at * 64 + upTo) * 2 + Number(isZero);
     let tail = tails.get(key);
     if (tail === undefined) {
       const judged = judge === undefined ? UNJUDGED : judgedTail(judge, at, upTo, background);
-      tail = { ...judged, cells: [...judged.cells, assumed.join("; ")], rows: 0 };
+      const remarks = isZero ? [ZERO_READING] : [];
+      tail = { ...judged, remarks, cells: [...judged.cells, [...remarks, ...assumed].join("; ")], rows: 0 };
       tails.set(key, tail);
     }
     return tail;
