@@ -6,9 +6,12 @@ import type { SheetRequest } from "./sheet-request";
 
 const CHECK_COLUMNS = ["", "known", "shown", "error", "%", "dB", "tolerance", "uncertainty (k = 2)", "verdict"];
 
-/** A number with its sign. */
+/** A share beyond the noise of a calculation and below the digits shown. */
+const NOISE = 2 ** -48;
+
+/** A number with its sign; a half is rounded away from zero, also where the arithmetic left it a hair short of one. */
 export function signed(value: number, digits = 2): string {
-  return value === 0 ? "0" : `${value < 0 ? "-" : "+"}${significant(Math.abs(value), digits)}`;
+  return value === 0 ? "0" : `${value < 0 ? "-" : "+"}${significant(Math.abs(value) * (1 + NOISE), digits)}`;
 }
 
 function checkRow(name: string, check: KnownCheckResult | Omit<KnownCheckResult, "shown">): string[] {
