@@ -38,7 +38,7 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  return withParameters({ sections, hertz, rate }, () => {
+  return withParameters({ hertz, rate, sections }, () => {
     requireSamplingRate(rate);
     requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" });
     // beyond it samples show another frequency, whose response would be told for this one
