@@ -1,4 +1,4 @@
-import { requireFinite, requireList, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireFinite, requireList, VeladisError, withParameters } from "../core/index";
 import { finiteLevel } from "./finite-level";
 import { requireSamplingRate } from "./samples";
 
@@ -39,7 +39,7 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
   return withParameters({ hertz, rate, sections }, () => {
-    requireSamplingRate(rate);
+    inPlace({ parameter: "rate" }, () => requireSamplingRate(rate));
     requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" });
     // beyond it samples show another frequency, whose response would be told for this one
     if (Math.abs(hertz) > rate / 2) {
