@@ -33,7 +33,7 @@ export function factorOf(pair: Pair, at: Frequency | undefined, crestFactor: num
   if (at === undefined && pair.steps !== 0) {
     throw new VeladisError("missing-frequency", {
       expected: `a frequency, as in "at 1500 r/min", since ${pair.from.quantity} becomes ${pair.to.quantity}`,
-      received: "nothing",
+      received: shown(at),
       ...AT,
     });
   }

@@ -65,7 +65,10 @@ const PER = /^(\S+?)\s*(?:\/|\sper\s)\s*(?:\((.+)\)|(.+))$/;
 function sensitivityUnits(written: string): { voltage: Voltage; unit: UnitSymbol } {
   const found = typeof written === "string" && written.length <= 80 && PER.exec(written.trim());
   if (!found) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
+    throw new VeladisError(typeof written === "string" ? "syntax" : "wrong-type", {
+      expected: FORM,
+      received: shown(written),
+    });
   }
   const [, voltage, bracketed, bare] = found;
   return { voltage: voltageSymbol(voltage as string), unit: unitSymbol((bracketed ?? bare) as string) };

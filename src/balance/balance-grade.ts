@@ -33,7 +33,7 @@ export function balanceGrade(grade: string | number): number {
     const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];
     const [digits, unit] = (rest !== undefined && splitNumeral(rest)) || [];
     if (!digits || !(unit === "" || unit === "mm/s")) {
-      throw new VeladisError("syntax", {
+      throw new VeladisError(typeof grade === "string" ? "syntax" : "wrong-type", {
         expected: 'a balance grade such as "G 6.3"',
         received: shown(grade),
         parameter: "grade",

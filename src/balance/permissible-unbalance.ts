@@ -1,4 +1,4 @@
-import { finiteResult, requireKnownOptions, type Source, withParameters } from "../core/index";
+import { finiteResult, inPlace, requireKnownOptions, type Source, withParameters } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import type { Step } from "../reading/index";
 import { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
@@ -47,6 +47,9 @@ export interface PermissibleUnbalance {
 const NOTE =
   "G is the speed of the centre of mass of the rotor turning free in space, no reading on a housing: do not hold it against a severity limit";
 
+const SPEED = { parameter: "rotor", option: "speed" };
+const MASS = { parameter: "rotor", option: "mass" };
+
 const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
 
 /** Refuses what is told of a rotor and has no meaning for its balance. */
@@ -92,8 +95,8 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
   return withParameters({ grade, rotor }, () => {
     const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
     const g = balanceGrade(grade);
-    const eccentricity = permissibleEccentricity(g, speed);
-    const kg = kilograms(mass);
+    const eccentricity = inPlace(SPEED, () => permissibleEccentricity(g, speed));
+    const kg = inPlace(MASS, () => kilograms(mass));
     const unbalance = finiteResult(eccentricity * kg);
     const [left, right] =
       planes === undefined
@@ -140,6 +143,8 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
 export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
   return withParameters({ unbalance, rotor }, () => {
     const { mass, speed } = requireRotor(rotor, { mass: true, speed: true });
-    return finiteResult((1000 * kilogramMetres(unbalance) * angularSpeed(speed)) / kilograms(mass));
+    const omega = inPlace(SPEED, () => angularSpeed(speed));
+    const kg = inPlace(MASS, () => kilograms(mass));
+    return finiteResult((1000 * kilogramMetres(unbalance) * omega) / kg);
   });
 }

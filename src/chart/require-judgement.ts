@@ -31,7 +31,7 @@ const verdictShape = { judgements: [verdictPart], deciding: ["text"] } as const;
  * @throws {@link VeladisError} `missing-option` or `wrong-type` with the place that is wrong
  */
 export function requireJudgement(judgement: Judgement): Judgement {
-  requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns', { parameter: "judgement" });
+  requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns', { option: "judgement" });
   if (typeof judgement === "object" && "governing" in judgement) {
     throw new VeladisError("wrong-type", {
       expected: "one judgement: give governing.verdict, or the verdict of another of the points",

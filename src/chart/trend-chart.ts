@@ -1,7 +1,7 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
-import { requireFinite, requireList, requireNonNegative, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireFinite, requireList, requireNonNegative, VeladisError, withParameters } from "../core/index";
 import {
   type Amplitude,
   type Assumption,
@@ -163,7 +163,7 @@ export function trendChart(options: TrendChartOptions): string {
       severity,
     } = requireOptions(options, own, 'options such as { readings, as: "mm/s rms" }');
     const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time", "timeUnit");
-    const { type: as, unit, quantity } = parsedType(written);
+    const { type: as, unit, quantity } = inPlace({ option: "as" }, () => parsedType(written));
     const points = pointsOf(options);
     const width = requireWidth(options) - LEFT - RIGHT;
     const height = requireHeight(options, 240);

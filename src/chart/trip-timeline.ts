@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { curveStepAfter, line } from "d3-shape";
-import { cautions, requirePositive, shown, VeladisError, withParameters } from "../core/index";
+import { cautions, requireGiven, requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import type { TripSettings } from "../device/index";
 import { significant } from "../reading/index";
 import type { RunOptions, TripEvent } from "../trip/index";
@@ -101,11 +101,13 @@ export function tripTimeline(options: TripTimelineOptions): string {
       own,
       "options such as { settings, levels, dt }",
     );
+    requireGiven(settings, "settings with threshold, hysteresis, delays and output", { option: "settings" });
     requirePositive(dt, "a time between levels above zero, in s", { option: "dt" });
     if (!(levels?.length >= 1 && levels.length <= 200_000)) {
-      throw new VeladisError("out-of-range", {
+      throw new VeladisError(levels?.length === undefined ? "wrong-type" : "out-of-range", {
         expected: "1 to 200 000 levels",
         received: shown(levels?.length),
+        option: "levels",
       });
     }
     const run = {

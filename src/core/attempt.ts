@@ -1,6 +1,7 @@
 import { shown, VeladisError } from "./error";
 
 const FORM = "a function that answers at once, as () => parseAmplitude(text)";
+const CALL = { parameter: "call" };
 
 /** What became of a call: its answer, or the refusal. */
 export type Attempt<Value> =
@@ -22,7 +23,8 @@ export type Attempt<Value> =
  * ```
  */
 export function attempt<Value>(call: () => Value): Attempt<Value> {
-  if (typeof call !== "function") throw new VeladisError("wrong-type", { expected: FORM, received: shown(call) });
+  if (typeof call !== "function")
+    throw new VeladisError("wrong-type", { expected: FORM, received: shown(call), ...CALL });
   let value: Value;
   try {
     value = call();
@@ -33,5 +35,5 @@ export function attempt<Value>(call: () => Value): Attempt<Value> {
   if (!(value instanceof Promise)) return { ok: true, value };
   // what becomes of it is nobody's answer: it must not end the program besides
   value.catch(() => {});
-  throw new VeladisError("wrong-type", { expected: FORM, received: "one that gives a promise" });
+  throw new VeladisError("wrong-type", { expected: FORM, received: "one that gives a promise", ...CALL });
 }

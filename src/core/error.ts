@@ -40,11 +40,6 @@ export function shown(value: unknown): string {
 /** What marks an error of this library in every copy of it: one for all module systems and realms of a process. */
 const BRAND = "veladis.error";
 
-/** Outside of the class: a class that names itself within is given another name by bundlers. */
-function isBranded(value: unknown): boolean {
-  return typeof value === "object" && value !== null && Symbol.for(BRAND) in value;
-}
-
 /** A {@link VeladisError} as data: what JSON, a worker or another service gets of it. */
 export interface VeladisErrorData extends ErrorDetail {
   readonly name: "VeladisError";
@@ -86,7 +81,8 @@ export class VeladisError extends Error implements ErrorDetail {
 
   /** Holds for errors of every copy of the library, as {@link VeladisError.is} does. */
   static override [Symbol.hasInstance](value: unknown): boolean {
-    return isBranded(value);
+    // biome-ignore lint/complexity/noThisInStatic: a class that names itself within is given another name by bundlers
+    return this.is(value);
   }
 
   /**
@@ -100,13 +96,15 @@ export class VeladisError extends Error implements ErrorDetail {
    * ```
    */
   static is(value: unknown): value is VeladisError {
-    return isBranded(value);
+    return Symbol.for(BRAND) in Object(value);
   }
 
+  /** What is of no kind since it was left out is missing: `wrong-type` of nothing becomes `missing-option`. */
   constructor(code: VeladisErrorCode, detail: ErrorDetail) {
     const { expected, received, allowed, didYouMean } = detail;
-    const near = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : "";
-    const hint = near || (allowed?.length ? `; allowed: ${allowed.join(", ")}` : "");
+    const choice = allowed?.length ? `; allowed: ${allowed.join(", ")}` : "";
+    const hint = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : choice;
+    if (code === "wrong-type" && received === "nothing") code = "missing-option";
     super(visibleText(`expected ${expected}, received ${received}`.replaceAll("\t", " (a tab) ") + hint));
     for (const [name, told] of Object.entries<string | number | readonly string[] | undefined>({ code, ...detail })) {
       // an empty list says nothing

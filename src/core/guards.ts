@@ -15,7 +15,8 @@ function refuse(code: VeladisErrorCode, expected: string, received: unknown, pla
 export function requireFinite(value: number, what: string, place?: ErrorPlace): number {
   if (Number.isFinite(value)) return value;
   return refuse(
-    typeof value !== "number" ? "wrong-type" : !Number.isNaN(value) ? "not-finite" : "not-a-number",
+    // of numbers that are not finite, NaN alone counts as false
+    typeof value !== "number" ? "wrong-type" : value ? "not-finite" : "not-a-number",
     what,
     value,
     place,

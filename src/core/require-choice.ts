@@ -9,7 +9,7 @@ export function unknownOption(
   place?: ErrorPlace,
 ): VeladisError {
   const isText = typeof given === "string";
-  return new VeladisError(given === undefined ? "missing-option" : isText ? "unknown-option" : "wrong-type", {
+  return new VeladisError(isText ? "unknown-option" : "wrong-type", {
     expected: what,
     received: shown(given),
     // a single letter or digit is near to every other

@@ -31,7 +31,7 @@ export function placeOf(where: string): ErrorPlace {
 }
 
 function refuse(value: unknown, where: string, what: string): never {
-  throw new VeladisError(value === undefined ? "missing-option" : "wrong-type", {
+  throw new VeladisError("wrong-type", {
     expected: `${where}: ${what}`,
     received: shown(value),
     ...placeOf(where),

@@ -22,7 +22,7 @@ const taken = ["db", "re", "ref", "at", "to", "with", "crest", "factor", "true",
  */
 export function requireFreeName(name: string, what: string, place: ErrorPlace): string {
   if (typeof name !== "string") {
-    throw new VeladisError(name === undefined ? "missing-option" : "wrong-type", {
+    throw new VeladisError("wrong-type", {
       ...{ expected: what, received: shown(name) },
       ...place,
     });
@@ -53,14 +53,11 @@ export function requireFreeName(name: string, what: string, place: ErrorPlace): 
  */
 export function requireWhole(value: number, what: string, place: ErrorPlace): number {
   if (Number.isSafeInteger(value) && value > 0) return value;
-  throw new VeladisError(
-    value === undefined ? "missing-option" : typeof value === "number" ? "out-of-range" : "wrong-type",
-    {
-      expected: `${what}: a whole number above zero, as a ratio is exact`,
-      received: shown(value),
-      ...place,
-    },
-  );
+  throw new VeladisError(typeof value === "number" ? "out-of-range" : "wrong-type", {
+    expected: `${what}: a whole number above zero, as a ratio is exact`,
+    received: shown(value),
+    ...place,
+  });
 }
 
 /** Refuses what has no name and no source. */

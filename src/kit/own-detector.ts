@@ -97,7 +97,7 @@ export function defineDetector<const Symbol extends string>(detector: OwnDetecto
     Math.PI ** requirePower(pi, "pi", at("pi")) * Math.SQRT2 ** requirePower(rootTwo, "rootTwo", at("rootTwo"));
   const ratio = (requireWhole(num, "num", at("num")) / requireWhole(den, "den", at("den"))) * powers;
   if (typeof ofSamples !== "function") {
-    throw new VeladisError(ofSamples === undefined ? "missing-option" : "wrong-type", {
+    throw new VeladisError("wrong-type", {
       ...{ expected: "ofSamples: a function of samples", received: shown(ofSamples) },
       ...at("ofSamples"),
     });

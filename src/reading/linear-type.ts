@@ -1,7 +1,7 @@
-import { inPlace, requireText, shown, VeladisError } from "../core/index";
+import { type ErrorPlace, inPlace, requireText, shown, VeladisError } from "../core/index";
 import { type ParsedType, parsedType } from "./parsed-type";
 
-const AS = { parameter: "as" };
+const AS: ErrorPlace = { parameter: "as" };
 
 const FORM = 'a unit and a detector for the answer, such as "mm/s rms"';
 
@@ -11,12 +11,12 @@ const FORM = 'a unit and a detector for the answer, such as "mm/s rms"';
  * @throws {@link VeladisError} `wrong-type`, `syntax`, `out-of-range` for a level, `unknown-unit`, `unknown-detector`,
  *   `missing-detector`
  */
-export function linearType(as: string): ParsedType {
-  const found = inPlace(AS, () => parsedType(requireText(as, FORM)));
+export function linearType(as: string, place = AS): ParsedType {
+  const found = inPlace(place, () => parsedType(requireText(as, FORM)));
   if (found.reference === 0) return found;
   throw new VeladisError("out-of-range", {
     expected: 'a linear unit for the answer, such as "mm/s rms"; convert the answer to have it as a level',
     received: shown(as),
-    ...AS,
+    ...place,
   });
 }

@@ -90,7 +90,7 @@ function isDifferenceObject(value: unknown): boolean {
  */
 export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
   if (!isMath(math)) {
-    throw new VeladisError(math === undefined ? "missing-option" : "wrong-type", {
+    throw new VeladisError("wrong-type", {
       expected: "an instance of mathjs made by create(all)",
       received: shown(math),
       parameter: "math",

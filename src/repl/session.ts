@@ -56,7 +56,7 @@ export function newSession(schemes?: readonly Scheme[]): Session {
  */
 export function checkedSession(session: Session): Session {
   if (session?.variables instanceof Map) return session;
-  throw new VeladisError(session === undefined ? "missing-option" : "wrong-type", {
+  throw new VeladisError("wrong-type", {
     expected: "a session as newSession returns it",
     received: shown(session),
     parameter: "session",

@@ -138,7 +138,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
   } as const satisfies ShapeOf<NonNullable<SheetRequest["plan"]>>;
 
   return {
-    machine: (value: string) => requireText(value, "what the machine is called"),
+    machine: (value: string) => requireText(value, "what the machine is called", { option: "machine" }),
     facts: orNothing(factsShape),
     baseline: orNothing(baselineShape),
     proposal: orNothing(proposal),

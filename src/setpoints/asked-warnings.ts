@@ -10,6 +10,7 @@ import type { SetpointWarning } from "./setpoint-warnings";
 const setpointShape: Shape = /* @__PURE__ */ orNull({ range: ["number"] });
 const shape = {
   as: "text",
+  baseline: "number or null",
   alarm: setpointShape,
   trip: setpointShape,
   hysteresis: { percent: "number" },

@@ -34,6 +34,7 @@ export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnL
     throw new VeladisError("missing-option", {
       expected: 'a baseline: statistics, one reading such as "2 mm/s rms", or "none"',
       received: "nothing",
+      option: "baseline",
     });
   }
   const level = linearAmplitude(notedAmplitude(uncertainAmplitude(baseline), "baseline"));

@@ -142,7 +142,8 @@ export function changeFromBaseline(
   options: ChangeOptions,
 ): Change {
   return withParameters({ now, before, options }, () => {
-    const scheme = schemeOf(requireOptions(options, keys).scheme);
+    const { scheme: given } = requireOptions(options, keys);
+    const scheme = inPlace({ parameter: "options", option: "scheme" }, () => schemeOf(given));
     if (scheme.kind !== "zones") {
       throw new VeladisError("wrong-type", {
         expected: "a scheme of kind zones, since the criterion is a quarter of zone B's upper limit",

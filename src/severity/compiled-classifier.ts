@@ -129,6 +129,10 @@ export function compiledClassifier(
     ...judgementPlan(machine, [reading], crestFactor),
     machine,
   }));
+  // here the reading is a type alone, and its frequency an option
+  if (refusal?.parameter === "reading") {
+    Object.assign(refusal, { parameter: refusal.option === undefined ? "from" : "options" });
+  }
   if (plans.length === 0) throw refusal;
   const zones = requireSameZones(plans);
   const all = plans.flatMap(({ criteria }) => criteria);

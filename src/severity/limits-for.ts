@@ -1,5 +1,5 @@
 import { conversionAssumes } from "../amplitude/index";
-import { isVerified, type Provenance, type Source, withParameters, worstProvenance } from "../core/index";
+import { inPlace, isVerified, type Provenance, type Source, withParameters, worstProvenance } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, parsedType, type ReadingType, type ReadingTypeText } from "../reading/index";
 import type { Quantity } from "../units/index";
@@ -132,7 +132,8 @@ export function placedLimits(
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
   return withParameters({ options }, () => {
-    const scheme: Scheme = schemeOf(requireOptions(options, keys).scheme);
+    const { scheme: given } = requireOptions(options, keys);
+    const scheme: Scheme = inPlace({ parameter: "options", option: "scheme" }, () => schemeOf(given));
     const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
     return placedLimits(machine, options.as, options.at) as CriterionLimits<KindOf<S>>[];
   });

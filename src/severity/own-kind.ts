@@ -1,6 +1,7 @@
 import {
   attempt,
   frozen,
+  inPlace,
   provenanceShape,
   requireChoice,
   requireGiven,
@@ -127,7 +128,9 @@ export function defineMachineKind<const Name extends string>(kind: OwnMachineKin
       });
     }
     knownFacts({ ...facts, type: judgedAs });
-    requireShape(source, { title: "text", provenance: provenanceShape }, "source");
+    inPlace({ parameter: "kind", option: "source" }, () =>
+      requireShape(source, { title: "text", provenance: provenanceShape }, "source"),
+    );
     return frozen({
       name,
       also: [...others],

@@ -1,7 +1,6 @@
 import { type ConvertedAmplitude, convertAmplitude, multipliedAmplitude, notedAmplitude } from "../amplitude/index";
 import {
   finiteResult,
-  inPlace,
   requireGiven,
   requireKnownKeys,
   requireKnownOptions,
@@ -26,14 +25,14 @@ import { type LevelDetector, requireTimeConstant } from "./detected-levels";
 import { largestShock } from "./largest-shock";
 import { longestBurst } from "./longest-burst";
 import type { ShockedDevice } from "./shocked-device";
-import { type UnitPulse, unitPulse } from "./unit-pulse";
+import { requireCorner, type UnitPulse, unitPulse } from "./unit-pulse";
 
 /** Settings that decide what a device rides through. */
 export interface ImmunitySettings
   extends Pick<ChannelSettings, "threshold" | "hysteresis" | "onDelay" | "timerResets"> {
   /** How the device makes a level of the waveform. */
   readonly detector: LevelDetector;
-  /** Corner in hertz of the device's high-pass, for a threshold in velocity; 10 if not given. */
+  /** Corner in hertz of the device's high-pass, 40 000 at the most, for a threshold in velocity; 10 if not given. */
   readonly highPass?: number;
 }
 
@@ -142,9 +141,7 @@ export function shockImmunity(
       });
     }
     const tau = requireTimeConstant(settings.detector);
-    const highPass = requirePositive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz", {
-      option: "highPass",
-    });
+    const corner = requireCorner(settings.highPass ?? 10);
     const rms = settings.detector.kind === "rms";
     const { type } = typeOf(threshold.quantity === "velocity" ? "m/s" : "m/s2", rms ? "rms" : "pk");
     const [before, start, reset] = [reading, threshold, rules.reset].map((one) =>
@@ -164,13 +161,9 @@ export function shockImmunity(
     const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
     const pulses = requireList(milliseconds, "a list of lengths of shocks, in ms", { option: "milliseconds" }).map(
       (length, index) =>
-        inPlace({ parameter: "options", option: "milliseconds", index }, () =>
-          unitPulse(
-            length,
-            Math.max(40 * hertz, 100 * highPass),
-            threshold.quantity === "velocity" ? highPass : undefined,
-          ),
-        ),
+        unitPulse(length, 40 * hertz, threshold.quantity === "velocity" ? corner : undefined, {
+          ...{ parameter: "options", option: "milliseconds", index },
+        }),
     );
     const bursts = requireList(multiples, "a list of multiples of the threshold", { option: "multiples" }).map(
       (multiple, index) => {

@@ -1,4 +1,4 @@
-import { requirePositive, VeladisError } from "../core/index";
+import { type ErrorPlace, requirePositive, VeladisError } from "../core/index";
 import { units } from "../units/index";
 import { halfSine } from "./half-sine";
 import { velocityOf } from "./velocity-of";
@@ -12,19 +12,46 @@ export interface UnitPulse {
   readonly response: Float64Array;
 }
 
+/** The fastest rate at which a shock is tried, in samples a second. */
+const FASTEST = 4e6;
+/** The least rate that shows what a high-pass does, in multiples of its corner. */
+const PER_CORNER = 100;
+
 /** Samples of the longest record that is tried, some hundred times over. */
 const MOST = 250_000;
+
+const CORNER = { parameter: "settings", option: "highPass" };
+
+/**
+ * The corner of a high-pass in hertz, if the fastest record shows what it does.
+ *
+ * @throws {@link VeladisError} `not-positive`, `out-of-range`
+ */
+export function requireCorner(highPass: number): number {
+  requirePositive(highPass, "a high-pass corner above zero, in Hz", CORNER);
+  if (highPass <= FASTEST / PER_CORNER) return highPass;
+  throw new VeladisError("out-of-range", {
+    expected: `a high-pass corner of ${FASTEST / PER_CORNER} Hz at the most`,
+    received: `${highPass} Hz`,
+    ...CORNER,
+  });
+}
 
 /**
  * A half-sine of 1 g, and behind it what rings on.
  *
- * @param fastest - the least rate, in samples a second, that shows what else is to be shown
- * @param highPass - corner of the high-pass of a device that forms velocity
+ * @param least - the least rate, in samples a second, that shows the running vibration
+ * @param highPass - corner of the high-pass of a device that forms velocity, as {@link requireCorner} gives it back
+ * @param place - where the length stands
  */
-export function unitPulse(milliseconds: number, fastest: number, highPass?: number): UnitPulse {
-  const length =
-    requirePositive(milliseconds, "a shock length above zero, in ms", { parameter: "milliseconds" }) / 1000;
-  const rate = Math.min(Math.max(64 / length, fastest), 4e6);
+export function unitPulse(
+  milliseconds: number,
+  least: number,
+  highPass: number | undefined,
+  place: ErrorPlace,
+): UnitPulse {
+  const length = requirePositive(milliseconds, "a shock length above zero, in ms", place) / 1000;
+  const rate = Math.min(Math.max(64 / length, least, PER_CORNER * (highPass ?? 0)), FASTEST);
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing
   const ringing = highPass === undefined ? 0 : 12 / (Math.SQRT2 * Math.PI * highPass);
   const samples = Math.ceil((length + ringing) * rate) + 1;
@@ -32,6 +59,7 @@ export function unitPulse(milliseconds: number, fastest: number, highPass?: numb
     throw new VeladisError("out-of-range", {
       expected: "a shock and a high-pass corner that a record of a quarter of a million samples shows",
       received: highPass === undefined ? `${milliseconds} ms` : `${milliseconds} ms and ${highPass} Hz`,
+      ...(ringing > length ? CORNER : place),
     });
   }
   const pulse = Float64Array.from(

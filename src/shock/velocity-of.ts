@@ -1,4 +1,11 @@
-import { finiteResult, finiteSamples, requireGiven, requirePositive, withParameters } from "../core/index";
+import {
+  finiteResult,
+  finiteSamples,
+  requireGiven,
+  requirePositive,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 
 /**
  * Velocity in m/s of acceleration in m/s2, as a velocity device with a second-order high-pass forms it.
@@ -8,8 +15,8 @@ import { finiteResult, finiteSamples, requireGiven, requirePositive, withParamet
  *
  * @param acceleration - samples in m/s2
  * @param rate - samples a second
- * @param highPass - corner in hertz
- * @throws {@link VeladisError} `not-positive`
+ * @param highPass - corner in hertz, below half the rate
+ * @throws {@link VeladisError} `not-positive`, `out-of-range` for a corner at half the rate or above
  * @example
  * ```ts
  * import { velocityOf } from "veladis/protection";
@@ -23,12 +30,17 @@ import { finiteResult, finiteSamples, requireGiven, requirePositive, withParamet
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
   return withParameters({ rate, highPass, acceleration }, () => {
     const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz", { parameter: "rate" });
-    const omega =
-      k *
-      Math.tan(
-        (2 * Math.PI * requirePositive(highPass, "a high-pass corner above zero, in Hz", { parameter: "highPass" })) /
-          k,
-      );
+    const place = { parameter: "highPass" };
+    requirePositive(highPass, "a high-pass corner above zero, in Hz", place);
+    // at half the rate the bilinear transform leads to infinity, and beyond it to a filter that runs away
+    if (!(highPass < rate / 2)) {
+      throw new VeladisError("out-of-range", {
+        expected: `a high-pass corner below ${rate / 2} Hz, half the sampling rate`,
+        received: `${highPass} Hz`,
+        ...place,
+      });
+    }
+    const omega = k * Math.tan((2 * Math.PI * highPass) / k);
     const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
     const a1 = (2 * (omega * omega - k * k)) / a0;
     const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;

@@ -15,7 +15,7 @@ export const DEFAULT_ORDER = 3;
  */
 export function requireFilterOrder(order: number, least = 1): number {
   if (Number.isInteger(order) && order >= least && order <= 12) return order;
-  throw new VeladisError("out-of-range", {
+  throw new VeladisError(typeof order === "number" ? "out-of-range" : "wrong-type", {
     expected: `a filter order from ${least} to 12`,
     received: shown(order),
     parameter: "order",

@@ -1,4 +1,4 @@
-import { requireChoice, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireChoice, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { requireFilterOrder } from "./butterworth-gain";
 import { requireSamplingRate } from "./samples";
 import { type Complex, type Section, sectionResponse } from "./second-order-sections";
@@ -93,7 +93,7 @@ function requireEdges({ kind, edges, rate }: ButterworthOptions): readonly numbe
 }
 
 function refuseEdges({ kind, edges, rate }: Omit<ButterworthOptions, "order">): never {
-  throw new VeladisError("out-of-range", {
+  throw new VeladisError(Array.isArray(edges) ? "out-of-range" : "wrong-type", {
     expected: `${kind === "band-pass" ? "two rising edges" : "one edge"} above 0 and below ${rate / 2} Hz, half the sampling rate`,
     received: Array.isArray(edges) ? edges.slice(0, 3).map(shown).join(" and ") || "nothing" : shown(edges),
     option: "edges",
@@ -135,7 +135,7 @@ export function butterworth(options: ButterworthOptions): Section[] {
     const { kind } = options;
     requireChoice(kind, Object.keys(zeros), "a kind of filter", { option: "kind" });
     const rate = requireSamplingRate(options.rate);
-    const order = requireFilterOrder(options.order);
+    const order = inPlace({ option: "order" }, () => requireFilterOrder(options.order));
     const warped = requireEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];
     const poles =
       kind === "band-pass"

@@ -35,7 +35,10 @@ export function convertSpectrum(spectrum: Spectrum, to: AmplitudeType, options: 
     const { unit, detector, quantity } = inPlace({ parameter: "to" }, () => linearType(to));
     const { resolution } = requireSpectrum(spectrum);
     const steps = derivativeOrder(spectrum.unit, unit);
-    const lowest = Math.max(spectrum.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
+    const lowest = Math.max(
+      spectrum.lowest,
+      inPlace({ parameter: "options" }, () => lowestFrequency(requireConversion(options).lowest, steps, resolution)),
+    );
     const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
     return Object.freeze({
       ...spectrum,

@@ -97,7 +97,10 @@ export function convertDensity(
     const squared = inPlace({ parameter: "unit" }, () => densityUnit(unit));
     const steps = derivativeOrder(requireDensity(density).squared, squared);
     const { resolution } = density;
-    const lowest = Math.max(density.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
+    const lowest = Math.max(
+      density.lowest,
+      inPlace({ parameter: "options" }, () => lowestFrequency(requireConversion(options).lowest, steps, resolution)),
+    );
     const factor = unitFactor(density.squared, squared) ** 2;
     return Object.freeze({
       ...density,

@@ -1,4 +1,12 @@
-import { requireFinite, requireKnownOptions, requireList, shown, VeladisError, withParameters } from "../core/index";
+import {
+  inPlace,
+  requireFinite,
+  requireKnownOptions,
+  requireList,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { lineAt, peaksByHeight, type SpectrumLine, standsOut } from "./peaks";
 import { requireSpectrum } from "./require-lines";
@@ -56,7 +64,7 @@ export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): Orde
       { speed: true, orders: true, within: true },
       { what: "an option of lines at orders", form: 'options with { speed: "1490 r/min" }' },
     );
-    const shaft = hertz(options.speed);
+    const shaft = inPlace({ parameter: "options", option: "speed" }, () => hertz(options.speed));
     if (!(typeof within === "number" && within >= 0 && within < 0.5)) {
       throw new VeladisError("out-of-range", {
         expected: "a part of an order from 0 to below 0.5",

@@ -124,11 +124,11 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
     });
     const rate = requireSamplingRate(options.rate);
     const unit = sampleUnit(options.unit);
-    const answer = linearType(options.as);
+    const answer = linearType(options.as, { parameter: "options", option: "as" });
     const ofSums = readingOfSums(answer.detector);
     const steps = derivativeOrder(unit, answer.unit);
     const order = requireFilterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
-    const band = requireBand(options.band, rate, 0);
+    const band = inPlace({ option: "band" }, () => requireBand(options.band, rate, 0));
     const filter = bandFilter({ band, order, rate, steps, blockLength: BLOCK });
     const settling =
       options.settlingTime === undefined

@@ -69,7 +69,7 @@ export function overall(samples: Samples, options: OverallOptions): SpectrumOver
       form: "options with rate, unit, band and as",
     });
     const unit = sampleUnit(options.unit);
-    const answer = linearType(options.as);
+    const answer = linearType(options.as, { parameter: "options", option: "as" });
     const over = requireOversampling(options.oversample ?? 1);
     const { detector } = answer;
     if (detector !== "rms" && inPlace(WINDOW, () => windowName(options.window ?? "rectangular")) !== "rectangular") {

@@ -109,7 +109,7 @@ export function profileOverall(points: readonly BreakPoint[], options: ProfileOp
     const checked = requireBreakPoints(points);
     requireKnownOptions(options, keys, { what: "an option of a profile", form: "options with unit and as" });
     const unit = inPlace({ option: "unit" }, () => densityUnit(options.unit));
-    const answer = linearType(options.as);
+    const answer = linearType(options.as, { parameter: "options", option: "as" });
     if (answer.detector !== "rms") {
       throw new VeladisError("unknown-detector", {
         expected: "an RMS value; its peak is given beside it",

@@ -79,7 +79,7 @@ export function recordBins(samples: Samples, options: RecordOptions, steps: numb
   const x = vibrationSamples(samples);
   const count = x.length;
   const resolution = rate / count;
-  const band = requireBand(options.band, rate, resolution);
+  const band = inPlace({ option: "band" }, () => requireBand(options.band, rate, resolution));
   const [first, end] = order === undefined ? binsOf(band, resolution) : [1, count];
   const last = Math.min(end, Math.floor(count / 2));
   removeTrend(x, detrend);

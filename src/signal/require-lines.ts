@@ -80,7 +80,7 @@ function checkedSpectrum(spectrum: Spectrum): Spectrum {
   requireNameIn(units, unit, "the unit of a spectrum", "unit");
   requireNameIn(detectors, detector, "the detector of a spectrum", "detector");
   if (!(Number.isInteger(derivativeOrder) && Math.abs(derivativeOrder) <= 2)) {
-    throw new VeladisError("out-of-range", {
+    throw new VeladisError(typeof derivativeOrder === "number" ? "out-of-range" : "wrong-type", {
       expected: "a derivative order from -2 to 2",
       received: shown(derivativeOrder),
       option: "derivativeOrder",

@@ -1,4 +1,4 @@
-import { requireFinite, requireList, withParameters } from "../core/index";
+import { inPlace, requireFinite, requireList, VeladisError, withParameters } from "../core/index";
 import { finiteLevel } from "./finite-level";
 import { requireSamplingRate } from "./samples";
 
@@ -28,7 +28,7 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * Gain and phase of a chain of second-order sections at one frequency.
  *
  * @returns the amplitude ratio, and the phase in radians, -pi to pi
- * @throws {@link VeladisError} `not-positive` for the rate
+ * @throws {@link VeladisError} `not-positive` for the rate, `out-of-range` for a frequency above half of it
  * @example
  * ```ts
  * import { butterworth, responseAt } from "veladis/signal";
@@ -38,9 +38,18 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  return withParameters({ sections, hertz, rate }, () => {
-    const angle =
-      (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
+  return withParameters({ hertz, rate, sections }, () => {
+    inPlace({ parameter: "rate" }, () => requireSamplingRate(rate));
+    requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" });
+    // beyond it samples show another frequency, whose response would be told for this one
+    if (Math.abs(hertz) > rate / 2) {
+      throw new VeladisError("out-of-range", {
+        expected: `a frequency of ${rate / 2} Hz, half the sampling rate, at the most`,
+        received: `${hertz} Hz`,
+        parameter: "hertz",
+      });
+    }
+    const angle = (2 * Math.PI * hertz) / rate;
     let re = 1;
     let im = 0;
     const parameter = "sections";

@@ -74,7 +74,10 @@ function spectrumOf(
   const unit = sampleUnit(options.unit);
   const averager = welchAverager(options, available);
   // refused before a long signal has gone by, not after
-  const steps = options.as === undefined ? 0 : derivativeOrder(unit, linearType(options.as).unit);
+  const steps =
+    options.as === undefined
+      ? 0
+      : derivativeOrder(unit, linearType(options.as, { parameter: "options", option: "as" }).unit);
   lowestFrequency(options.lowest, steps, rate / options.segment);
   let taken = 0;
   let first: number | undefined;

@@ -55,7 +55,7 @@ const LONGEST = 4_194_304;
 /** The segment, if it can be one: refused before any room is made for it. */
 function requireSegment(segment: number, available: number | undefined): number {
   if (!(Number.isSafeInteger(segment) && segment >= 2 && (available !== undefined || segment <= LONGEST))) {
-    throw new VeladisError("out-of-range", {
+    throw new VeladisError(typeof segment === "number" ? "out-of-range" : "wrong-type", {
       expected: `a segment of a whole number of samples, 2 or more${available === undefined ? ` and at most ${LONGEST}` : ""}`,
       received: shown(segment),
       parameter: "segment",
@@ -92,7 +92,7 @@ export function welchAverager(
   options: AveragingOptions & { readonly segment: number },
   available?: number,
 ): WelchAverager {
-  const segment = requireSegment(options.segment, available);
+  const segment = inPlace({ option: "segment" }, () => requireSegment(options.segment, available));
   const overlap = requireOverlap(options.overlap ?? 0.5);
   const window = inPlace(WINDOW, () => windowName(options.window ?? "hann"));
   const detrend = requireTrend(options.detrend ?? "mean");

@@ -74,7 +74,7 @@ function operandOf(given: SqlOperand | undefined, dialect: SqlDialect, known: ob
   if (typeof given === "object" && given !== null) requireKnownKeys(given, known, "an option of an expression in SQL");
   const { column, expression } = (given ?? {}) as { column?: string | readonly string[]; expression?: string };
   if ((column === undefined) === (expression === undefined)) {
-    throw new VeladisError(column === undefined ? "missing-option" : "wrong-type", {
+    throw new VeladisError("wrong-type", {
       expected: 'where the values stand: { column: "reading" } or { expression: "raw / 1000" }',
       received: column === undefined ? "nothing" : "both",
       option: "column",

@@ -2,7 +2,7 @@ import { withParameters } from "../core/index";
 import { type MachineRef, machineClassifier, type SchemeRef, schemeById } from "../severity/index";
 import { checkedDialect } from "./dialects";
 import { type KeyOf, operand } from "./identifier";
-import { checkedAnswer, classifierOptions, type SchemeToSqlOptions } from "./scheme-to-sql";
+import { checkedAnswer, checkedFrom, classifierOptions, type SchemeToSqlOptions } from "./scheme-to-sql";
 import { zoneCase } from "./zone-case";
 import { zoneRemark } from "./zone-remark";
 
@@ -53,7 +53,8 @@ export function machineToSql(machine: MachineRef, options: MachineToSqlOptions):
     const dialect = checkedDialect(options?.dialect);
     const value = operand(options, dialect, keys);
     const answer = checkedAnswer(options.answer);
-    const { schemes: given = [], from, crestFactor } = options;
+    const { schemes: given = [], crestFactor } = options;
+    const from = checkedFrom(options.from);
     const judge = machineClassifier(machine, from, {
       ...classifierOptions(options),
       ...(options.schemes !== undefined && { schemes: given }),

@@ -1,4 +1,5 @@
 import {
+  inPlace,
   requireKnownKeys,
   requireList,
   requireText,
@@ -20,6 +21,7 @@ import type { LimitRow } from "./limit-columns";
 import { limitRows, type NamedMachine, type RefusedMachine } from "./limit-rows";
 import { machineBounds } from "./machine-bounds";
 import { rowsAsTable } from "./rows-as-table";
+import { checkedFrom } from "./scheme-to-sql";
 import { assumptionText, isColumn, type SqlFrequency, toSql } from "./to-sql";
 
 /** What {@link machinesToSql} is told besides the machines. */
@@ -139,14 +141,7 @@ interface Judged {
 function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
   const { value, isNumber } = operand(options, dialect, keys);
   const { table: _, machine, from, as, at, assume, schemes, limits, ...where } = options;
-  if (from === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: 'what the readings are written in: { from: "mm/s rms" }',
-      received: "nothing",
-      option: "from",
-    });
-  }
-  const before = readingType(from);
+  const before = readingType(checkedFrom(from));
   const byRow = at !== undefined && isColumn(at);
   if (byRow !== (as !== undefined)) {
     throw new VeladisError("missing-option", {
@@ -209,7 +204,8 @@ export function machinesToSql(
     const dialect = checkedDialect(options?.dialect);
     const all = checkedMachines(machines);
     const { sql, ...judged } = judgedOf(options, dialect);
-    const { crestFactor, assume, schemes, limits: kept, table, machine = "machine" } = options;
+    const { crestFactor, assume, schemes, limits: kept, machine = "machine" } = options;
+    const table = inPlace({ parameter: "options", option: "table" }, () => dotted(options.table, dialect));
     // wrong for all of them, not for one
     if (judged.at !== undefined) hertz(judged.at);
     if (schemes !== undefined) requireList(schemes, "schemes as a list", { option: "schemes" });
@@ -238,7 +234,7 @@ export function machinesToSql(
       verdict,
       query: [
         `SELECT veladis_readings.*,\n${answers.join(",\n")}`,
-        `FROM (SELECT veladis_listed.*, ${sql} AS ${JUDGED} FROM ${dotted(table, dialect)} AS veladis_listed) AS veladis_readings`,
+        `FROM (SELECT veladis_listed.*, ${sql} AS ${JUDGED} FROM ${table} AS veladis_listed) AS veladis_readings`,
         `LEFT JOIN (${bounds}) AS machine_bounds`,
         `ON machine_bounds.machine = veladis_readings.${identifier(machine, dialect)}`,
       ].join("\n"),

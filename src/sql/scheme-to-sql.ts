@@ -1,4 +1,4 @@
-import { requireChoice, withParameters } from "../core/index";
+import { requireChoice, requireGiven, withParameters } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { type Assume, classifier, type MachineRef, type SchemeRef, schemeById } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
@@ -30,6 +30,14 @@ const keys: Readonly<Record<KeyOf<SchemeToSqlOptions>, true>> = /* @__PURE__ */ 
   assume: true,
   dialect: true,
 });
+
+/** What the readings are written in, which every query asks for. */
+export function checkedFrom(from: string): string {
+  return requireGiven(from, 'what the readings are written in: { from: "mm/s rms" }', {
+    parameter: "options",
+    option: "from",
+  });
+}
 
 /** The answer asked for, checked at run time. */
 export function checkedAnswer(answer: ZoneAnswer = "zone"): ZoneAnswer {
@@ -83,7 +91,8 @@ export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: Sch
     const dialect = checkedDialect(options?.dialect);
     const value = operand(options, dialect, keys);
     const answer = checkedAnswer(options.answer);
-    const judge = classifier(scheme, machine, options.from, classifierOptions(options));
+    const from = checkedFrom(options.from);
+    const judge = classifier(scheme, machine, from, classifierOptions(options));
     const found = typeof scheme === "string" ? schemeById(scheme) : scheme;
     return `${zoneCase(judge, value, answer, dialect)} ${zoneRemark(judge, [found], answer, options.crestFactor)}`;
   });

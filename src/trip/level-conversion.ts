@@ -31,7 +31,8 @@ export function levelConversion(
     });
   }
   const hertz = agreedHertz(threshold.hertz, at);
-  const one = inPlace(AS, () =>
+  // what is missing then is the frequency, of which the conversion tells
+  const one = inPlace(hertz === undefined ? { parameter: "options" } : AS, () =>
     convertAmplitude(amplitudeIn(from, 1), type, hertz === undefined ? {} : { at: { hertz } }),
   );
   return { factor: one.value, assumed: one.assumed, ofOne: one.value === 1 ? [] : (one.history as readonly Step[]) };

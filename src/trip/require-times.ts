@@ -14,7 +14,7 @@ export function requireTimes(levels: Float64Array, times: ArrayLike<number>, clo
     const time = times[i] as number;
     if (Number.isFinite(time) && time >= last) last = time;
     else {
-      throw new VeladisError("out-of-range", {
+      throw new VeladisError(time === undefined ? "wrong-type" : "out-of-range", {
         expected:
           last === Number.NEGATIVE_INFINITY
             ? `a time in s at index ${i}`

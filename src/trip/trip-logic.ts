@@ -38,7 +38,7 @@ const SETTINGS = { parameter: "settings" };
 /** The relay of settings of a whole device. */
 function relayOf(settings: TripSettings): RelaySettings {
   if (typeof settings !== "object" || settings === null) {
-    throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
+    throw new VeladisError("wrong-type", {
       expected: "settings with threshold, hysteresis, delays and output",
       received: shown(settings),
     });

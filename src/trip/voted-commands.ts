@@ -22,7 +22,7 @@ export function requireVotedCommand(command: VotedCommand, names: readonly strin
   if (name === "bypass on" || name === "bypass off") {
     if (typeof channel === "string") requireNames(names, { [channel]: 0 }, false);
     else {
-      throw new VeladisError(channel === undefined ? "missing-option" : "wrong-type", {
+      throw new VeladisError("wrong-type", {
         expected: `the channel of ${shown(name)}`,
         received: shown(channel),
         option: "channel",

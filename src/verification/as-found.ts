@@ -30,6 +30,16 @@ const keys: Readonly<Record<keyof Parameters<typeof asFoundAsLeft>[0], true>> = 
   rule: true,
 });
 
+/** One of the two checks; a refusal of what is indicated names it as the pair does. */
+function checkOf(check: Omit<KnownCheck, "indicated">, option: string, indicated: KnownCheck["indicated"]) {
+  try {
+    return checkAgainstKnown({ ...check, indicated });
+  } catch (error) {
+    if (VeladisError.is(error) && error.option === "indicated") Object.assign(error, { option });
+    throw error;
+  }
+}
+
 /**
  * A pair of checks, as found and as left, against one known level and tolerance.
  *
@@ -61,8 +71,8 @@ export function asFoundAsLeft(
       form: "a pair of checks with known level, asFound, asLeft and tolerance",
       place: { parameter: "pair" },
     });
-    const found = checkAgainstKnown({ ...check, indicated: asFound });
-    const left = checkAgainstKnown({ ...check, indicated: asLeft });
+    const found = checkOf(check, "asFound", asFound);
+    const left = checkOf(check, "asLeft", asLeft);
     // what is known of a display before is known of it after: without it the easier rule would pass the second
     if (found.rule !== left.rule) {
       throw new VeladisError("missing-fact", {

@@ -110,6 +110,7 @@ function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionR
       expected:
         'the expanded uncertainty (k = 2) of the known level, such as "2 % (k=2)", which the guard band is made of',
       received: "nothing",
+      option: "uncertainty",
     });
   }
   return rule;

@@ -26,12 +26,12 @@ describe("convert refuses", () => {
     [[-1, "mm/s rms", "in/s pk"], "negative"],
     [["1", "mm/s rms", "in/s pk"], "wrong-type"],
     [[1, "mm/s rms", "in/s pk", { crestfactor: 4 }], "unknown-option"],
-    [[1, "mm/s rms", "in/s pk", null], "wrong-type"],
+    [[1, "mm/s rms", "in/s pk", null], "missing-option"],
     [[1, "mm/s rms", "in/s pk", "25 Hz"], "wrong-type"],
     [["1", "mm/s rms", "mm/s rms"], "wrong-type"],
-    [[undefined, "mm/s rms", "in/s pk"], "wrong-type"],
-    [[1, undefined, "in/s pk"], "wrong-type"],
-    [[1, "mm/s rms", null], "wrong-type"],
+    [[undefined, "mm/s rms", "in/s pk"], "missing-option"],
+    [[1, undefined, "in/s pk"], "missing-option"],
+    [[1, "mm/s rms", null], "missing-option"],
     [[1, "mm/s rms", "um pp"], "missing-frequency"],
     [[1, "mm/s rms", "um pp", {}], "missing-frequency"],
     [[1, "mm/s rms", "um pp", { at: "0 Hz" }], "not-positive"],
@@ -125,7 +125,7 @@ describe("parseAmplitude refuses", () => {
 
   it("what is no text", () => {
     for (const bad of [undefined, null, 5, {}, []])
-      expect(refusalOf(() => parseAmplitude(bad as never)).code).toBe("wrong-type");
+      expect(refusalOf(() => parseAmplitude(bad as never)).code).toBe(bad == null ? "missing-option" : "wrong-type");
   });
 });
 
@@ -234,8 +234,8 @@ describe("the others refuse", () => {
     ["a zero reading", () => sineFrequency("0 g pk", "1 mm pp"), "not-positive"],
     ["an unknown target", () => convertAmplitude("1 g pk", "bogus"), "unknown-unit"],
     ["a reading of nothing", () => equivalents(""), "syntax"],
-    ["null for a reading", () => convertAmplitude(null as never, "g pk"), "wrong-type"],
-    ["null for a reading to compare", () => sineFrequency("1 mm pp", null as never), "wrong-type"],
+    ["null for a reading", () => convertAmplitude(null as never, "g pk"), "missing-option"],
+    ["null for a reading to compare", () => sineFrequency("1 mm pp", null as never), "missing-option"],
   ] as const)("%s", (_, act, code) => {
     expect(refusalOf(act).code).toBe(code);
   });

@@ -93,10 +93,10 @@ describe("sensor", () => {
   it("refuses what is no text", () => {
     const own = sensor("100 mV/g");
     for (const bad of [undefined, null, 5, ["mV/g"]] as never[]) {
-      expect(codeOf(() => own.sensitivity(bad))).toMatch(/^(syntax|wrong-type)$/);
+      expect(codeOf(() => own.sensitivity(bad))).toMatch(/^(missing-option|wrong-type)$/);
     }
     for (const bad of [undefined, null, 5] as never[]) {
-      expect(codeOf(() => own.reading(bad, "g pk"))).toBe("wrong-type");
+      expect(codeOf(() => own.reading(bad, "g pk"))).toBe(bad == null ? "missing-option" : "wrong-type");
     }
   });
 });

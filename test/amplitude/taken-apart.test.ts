@@ -40,18 +40,18 @@ describe("a reading taken apart", () => {
   it.each([
     ["a value below zero", { value: -1 }, "negative"],
     ["a text for the value", { value: "0.25" }, "wrong-type"],
-    ["no unit", { unit: undefined }, "wrong-type"],
+    ["no unit", { unit: undefined }, "missing-option"],
     ["a unit that is none", { unit: "furlong" }, "unknown-unit"],
-    ["no detector", { detector: undefined }, "wrong-type"],
+    ["no detector", { detector: undefined }, "missing-option"],
     ["the quantity of another unit", { quantity: "acceleration" }, "wrong-quantity"],
     ["a detector that is none", { detector: "max" }, "unknown-detector"],
     ["a level for the unit", { unit: "dB re 1 nm/s", detector: "rms" }, "wrong-type"],
     ["a frequency of zero", { hertz: 0 }, "not-positive"],
     ["a text for the frequency", { hertz: "25 Hz" }, "wrong-type"],
-    ["null for the frequency", { hertz: null }, "wrong-type"],
+    ["null for the frequency", { hertz: null }, "missing-option"],
     ["null for the level", { level: null }, "missing-option"],
     ["a level that is no number", { level: { decibels: Number.NaN, re: "1 nm/s" } }, "not-a-number"],
-    ["a level without its reference", { level: { decibels: 95 } }, "wrong-type"],
+    ["a level without its reference", { level: { decibels: 95 } }, "missing-option"],
   ])("is refused with %s", (_, part, code) => {
     expect(() => amplitudeOf({ ...reading, ...part } as Loose)).toThrow(expect.objectContaining({ code }));
   });
@@ -59,7 +59,7 @@ describe("a reading taken apart", () => {
 
 describe("the options of a conversion", () => {
   it.each([
-    [null, "wrong-type"],
+    [null, "missing-option"],
     ["25 Hz", "wrong-type"],
     [25, "wrong-type"],
     [true, "wrong-type"],

@@ -97,6 +97,7 @@ const cases: Cases = {
   "spectrumChart, a scale that is none": () => spectrum({ scale: "logarithmic" }),
   "spectrumChart, a scale of the frequencies that is none": () => spectrum({ frequencyScale: "octaves" }),
   "spectrumChart, an order of zero": () => spectrum({ orders: [0] }),
+  "tripTimeline, no settings": () => timeline({ settings: undefined }),
   "tripTimeline, no options": () => c.tripTimeline(),
   "tripTimeline, no time between levels": () => timeline({ dt: 0 }),
   "tripTimeline, no levels": () => timeline({ levels: [] }),

@@ -32,11 +32,11 @@ describe("plain data of a shape", () => {
 
   it.each<[string, unknown, Shape | Late, string]>([
     ["a number for a text", 7, "text", "wrong-type: result: a text"],
-    ["null for a text", null, "text", "wrong-type: result: a text"],
+    ["null for a text", null, "text", "missing-option: result: a text"],
     ["nothing for a text", undefined, "text", "missing-option: result: a text"],
     ["one for true", 1, "truth", "wrong-type: result: true or false"],
     ["nothing for a truth", undefined, "truth", "missing-option: result: true or false"],
-    ["null for a number", null, "number", "wrong-type: result: a number"],
+    ["null for a number", null, "number", "missing-option: result: a number"],
     ["NaN for a number", Number.NaN, "number", "not-a-number: result: a number"],
     ["nothing for a number", undefined, "number", "missing-option: result: a number"],
     [
@@ -49,7 +49,7 @@ describe("plain data of a shape", () => {
     ["a text where null may stand", "1", "number or null", "wrong-type: result: a number or null"],
     ["an object for a list", { length: 0 }, ["number"], "wrong-type: result: a list"],
     ["nothing for a list", undefined, ["number"], "missing-option: result: a list"],
-    ["null for an object", null, {}, "wrong-type: result: an object"],
+    ["null for an object", null, {}, "missing-option: result: an object"],
     ["a text for an object", "x", {}, "wrong-type: result: an object"],
     [
       "a part deep inside",
@@ -59,7 +59,7 @@ describe("plain data of a shape", () => {
     ],
     ["a part that may be null", { k: "1" }, late(() => ({ k: orNull("number") })), "wrong-type: result.k: a number"],
     ["nothing where only null may stand", undefined, late(() => orNull("text")), "missing-option: result: a text"],
-    ["null where it may only be left out", null, late(() => orNothing("text")), "wrong-type: result: a text"],
+    ["null where it may only be left out", null, late(() => orNothing("text")), "missing-option: result: a text"],
   ])("is not %s", (_, value, shape, words) => {
     expect(codeAndExpectedOf(() => requireShape(value, made(shape), "result"))).toBe(words);
   });

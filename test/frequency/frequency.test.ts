@@ -63,7 +63,7 @@ describe("frequencies", () => {
   });
 
   it("null is no frequency", () => {
-    expect(() => hertz(null as unknown as FrequencyText)).toThrow(expect.objectContaining({ code: "wrong-type" }));
+    expect(() => hertz(null as unknown as FrequencyText)).toThrow(expect.objectContaining({ code: "missing-option" }));
   });
 
   it("r/min and Hz agree to the last bit where 60 divides", () => {

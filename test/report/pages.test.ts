@@ -103,7 +103,7 @@ describe("what a sheet is made of is held against what its functions return", ()
     ["a machine without a name", { machine: " " }, "syntax: what the machine is called"],
     ["a part that no sheet has", { machine: "fan", remark: [] }, "unknown-option: a part of a sheet"],
     ["facts that are a text", { machine: "fan", facts: "wet" }, "wrong-type: facts: texts by name"],
-    ["facts that are null", { machine: "fan", facts: null }, "wrong-type: facts: texts by name"],
+    ["facts that are null", { machine: "fan", facts: null }, "missing-option: facts: texts by name"],
     ["settings that are none", { machine: "fan", settings: {} }, "missing-option: latching"],
     ["a fact that is a number", { machine: "fan", facts: { sensor: 7 } }, 'wrong-type: facts: a text for "sensor"'],
   ])("%s", (_name, request, expected) => {

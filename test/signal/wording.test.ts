@@ -148,6 +148,7 @@ const cases: Cases = {
   "filter, an edge too low to be told from zero": () => filter({ kind: "band-pass", edges: [1e-320, 100] }),
   "filter, of no options": () => s.butterworth(null),
   "band filter, at zero": () => s.bandPassPowerGain([10, 100], 2, 0),
+  "response, above half the rate": () => s.responseAt([], rate, rate),
   "response, at no frequency": () => s.responseAt([], Number.NaN, rate),
   "response, of no sections": () => s.responseAt(undefined, 25, rate),
   "response, of a section without b": () => s.responseAt([{ a: [0, 0] }], 25, rate),

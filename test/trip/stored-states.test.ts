@@ -187,10 +187,10 @@ describe("a stored state of a voted trip that no run could have left is refused"
   });
 
   it.each<[what: string, code: string, state: object]>([
-    ["nothing", "wrong-type", null as never],
+    ["nothing", "missing-option", null as never],
     ["no channels", "missing-option", { ...one, channels: undefined }],
     ["a word for channels", "wrong-type", { ...one, channels: "a, b" }],
-    ["a channel missing", "wrong-type", { ...one, channels: { a: one.channels.a } }],
+    ["a channel missing", "missing-option", { ...one, channels: { a: one.channels.a } }],
     ["a channel too many", "unknown-option", { ...one, channels: { ...one.channels, c: one.channels.a } }],
     ["a part that no state has", "unknown-option", { ...one, votes: 1 }],
     ["timer: -1e9 in a channel", "out-of-range", channel(one, "b", { timer: -1e9 })],

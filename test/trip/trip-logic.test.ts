@@ -198,7 +198,7 @@ describe("levels", () => {
     [Number.NaN, "not-a-number"],
     [-1, "negative"],
     [Number.POSITIVE_INFINITY, "not-finite"],
-    [undefined, "wrong-type"],
+    [undefined, "missing-option"],
     ["0.3", "missing-unit"],
   ])("refuses %s, and stands as it stood", (level, code) => {
     const logic = new TripLogic(settings);
@@ -257,9 +257,9 @@ describe("times", () => {
 
   it("refuse a stored state that is none", () => {
     const { phase: _, ...rest } = new TripLogic(settings).snapshot();
-    const refused = expect.objectContaining({ code: "wrong-type", expected: expect.stringContaining("phase") });
-    expect(() => new TripLogic(settings, rest as never)).toThrow(refused);
-    expect(() => new TripLogic(settings, { ...rest, phase: "off" } as never)).toThrow(refused);
+    const refused = (code: string) => expect.objectContaining({ code, expected: expect.stringContaining("phase") });
+    expect(() => new TripLogic(settings, rest as never)).toThrow(refused("missing-option"));
+    expect(() => new TripLogic(settings, { ...rest, phase: "off" } as never)).toThrow(refused("wrong-type"));
     expect(() => new TripLogic(settings, { ...rest, phase: "set", timer: Number.NaN } as never)).toThrow(/timer/);
     const whole = { ...rest, phase: "normal" } as const;
     for (const [field, value] of [
@@ -271,7 +271,10 @@ describe("times", () => {
       ["level", undefined],
     ] as const) {
       expect(() => new TripLogic(settings, { ...whole, [field]: value } as never)).toThrow(
-        expect.objectContaining({ code: "wrong-type", expected: `a snapshot of a trip logic, with ${field}` }),
+        expect.objectContaining({
+          code: value === undefined ? "missing-option" : "wrong-type",
+          expected: `a snapshot of a trip logic, with ${field}`,
+        }),
       );
     }
     for (const signal of ["none", "good", "fault", "above range"] as const) {

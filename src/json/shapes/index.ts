@@ -55,7 +55,7 @@ export function requireKindName<Kind extends string>(kind: Kind): Kind {
   if (allFields().has(one)) return kind;
   // there are more than a hundred: the nearest say more than all
   const isText = typeof one === "string";
-  throw new VeladisError(one === undefined ? "missing-option" : isText ? "unknown-option" : "wrong-type", {
+  throw new VeladisError(isText ? "unknown-option" : "wrong-type", {
     expected: 'a kind of answer, such as "verdict"; answerKinds() lists them',
     received: shown(kind),
     didYouMean: isText ? nearest(one.slice(0, 100), answerKinds()) : [],
