@@ -119,6 +119,7 @@ export {
   type UnmaskedTrips,
   unmaskedTrips,
   type Vote,
+  type VoteAlternative,
   type VotedCommand,
   type VotedEvent,
   type VotedRunOptions,
@@ -128,6 +129,7 @@ export {
   type VotedTripSettings,
   type VoteOutcome,
   type VoteText,
+  voteAlternatives,
   voted,
 } from "../trip/index";
 export * from "../verification/index";

@@ -63,7 +63,7 @@ import type {
   SpectrumLine,
 } from "../signal/index";
 import type { LimitRow } from "../sql/index";
-import type { LevelGaps, TripEvent, UnmaskedTrips } from "../trip/index";
+import type { LevelGaps, TripEvent, UnmaskedTrips, VoteAlternative, VotedEvent, VotedStatus } from "../trip/index";
 import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
 import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
@@ -198,6 +198,18 @@ export interface CommandAnswers {
     readonly gaps?: LevelGaps;
     readonly assumed: readonly Assumption[];
   };
+  /** Of `simulate --vote`. */
+  readonly "voted simulation": {
+    readonly threshold: Amplitude;
+    readonly reset: Amplitude;
+    /** Threshold of the alerts, where the vote counts them. */
+    readonly alert?: Amplitude;
+    readonly events: readonly VotedEvent[];
+    readonly end: VotedStatus;
+    readonly alternatives: readonly VoteAlternative[];
+    readonly assumed: readonly Assumption[];
+  };
+  readonly "vote alternative": VoteAlternative;
   /** Of `balance --unbalance`: the grade, and the force in newtons. */
   readonly "grade of unbalance": { readonly grade: number; readonly force: number; readonly note: string };
   /** Of `schemes`: what a table is, and how many of its limits are known in which way. */

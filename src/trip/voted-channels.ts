@@ -58,7 +58,9 @@ function requireAlerts(isMixed: boolean, names: readonly string[], alerts: Voted
       ...place,
     });
   }
-  inPlace(place, () => requireNames(names, requireGiven(alerts, "settings of the alert of every channel, by name"), ALERT));
+  inPlace(place, () =>
+    requireNames(names, requireGiven(alerts, "settings of the alert of every channel, by name"), ALERT),
+  );
   const twice = names.find((name) => names.includes(`${name} alert`));
   if (twice === undefined) return;
   throw new VeladisError("out-of-range", {

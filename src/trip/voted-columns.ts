@@ -1,7 +1,7 @@
 import { inPlace, requireGiven } from "../core/index";
+import { votingChannels } from "./channel-votes";
 import { levelConversion, scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
-import { votingChannels } from "./channel-votes";
 import { sameLength } from "./same-length";
 import type { VotedChannel } from "./voted-channels";
 import type { VotedRun } from "./voted-run-options";

@@ -24,7 +24,12 @@ export interface OutputState {
 }
 
 /** What is told of an alert itself. */
-const alertEvents: readonly TripEvent["event"][] = /* @__PURE__ */ Object.freeze(["timing", "rode out", "trip", "clear"]);
+const alertEvents: readonly TripEvent["event"][] = /* @__PURE__ */ Object.freeze([
+  "timing",
+  "rode out",
+  "trip",
+  "clear",
+]);
 
 /** The output behind a vote: takes what happens to the channels, and votes once all of them have changed. */
 export class VotedOutput implements Votes {

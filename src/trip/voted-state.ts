@@ -125,7 +125,8 @@ function requireVotedState(
   const states = requireChannels(from, channels);
   const resumed = channels.map((channel, i) => ({ ...channel, state: states[i] as TripState }));
   const calls = requireCalls(from.calls, resumed);
-  if (first !== null && !votingChannels(channels).some(({ name }) => name === first)) refuse("the name of a channel for first", first);
+  if (first !== null && !votingChannels(channels).some(({ name }) => name === first))
+    refuse("the name of a channel for first", first);
   const says = (name: string) => resumed.some((one) => one.name === name && voteOf(one, resumed) === "trip");
   const calling = calls.find(says) ?? null;
   if (!set && first !== calling) refuse("first that is the channel that has called longest", first);

@@ -28,7 +28,9 @@ export function votedStatus({ output, vote, relay, channels }: VotedParts, event
     unable,
     effective,
     firstOut: first,
-    channels: Object.freeze(Object.fromEntries(votingChannels(channels).map((one) => [one.name, voteOf(one, channels)]))),
+    channels: Object.freeze(
+      Object.fromEntries(votingChannels(channels).map((one) => [one.name, voteOf(one, channels)])),
+    ),
     bypass: bypassed.length === 0 ? null : bypassCost(vote, bypassed),
     events: Object.freeze(events),
     assumed: output.assumed,

@@ -122,6 +122,7 @@ const there = file("there.csv", "kept\n");
 mkdirSync(join(folder, "place"));
 
 const simulate = "simulate --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching";
+const voting = `${simulate}|--delay|1|--vote|2oo2`;
 const plan = "plan --threshold|9 mm/s rms|--hysteresis|8 %|--delay|8|--latching";
 const overall = "overall --rate|100|--unit|g";
 const table = `table ${readings}|--column|value`;
@@ -178,6 +179,9 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
   [`${simulate}|--delay|,|--file|${levels}`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|long`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|0`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|5|--every|1`],
   [`${simulate}|--delay|1|--file|${mixed}`],
+  [`${simulate}|--delay|1|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}`], [`${voting}|--column|a`], [`${voting}|--column|2,3|--file|${numbered}|--delay|1,2`], [`${voting}|--column|2,3|--file|${numbered}|--skip-bad`], [`${voting}|--column|2,3|--file|${numbered}|--explain`],
+  [`${voting}|--column|2,3|--file|${numbered}|--sensor-fault|bad`], [`${voting}|--column|2,3|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}|--column|2,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|1,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,DE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,NDE\n0,3,N/A\n"],
+  [`${voting}|--column|2,3|--commands|bypass on at 0`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3|--commands|bypass on DEE at 0`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|9 mm/s rms|--alert-delay|1`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|5 mm/s rms|--alert-delay|soon`],
   [`${simulate}|--delay|1`, "time,level\n08:15,3\n"], [`${simulate}|--delay|1`, "time,level\n24:00:00,3\n"], [`${simulate}|--delay|1|--commands|reset at 105`, "time,level\n100,3\n110,3\n"],
   [`${simulate}|--delay|1`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--column|1`, "level,time\n3,0\n"], [`${simulate}|--delay|1`, "time,level\n0,-3\n1,3\n"], [overall, "a\n1\n\n2\n"],
   // times and bad cells of a series

@@ -1,30 +1,30 @@
-import { basename } from "node:path";
-import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
 import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { columnsText } from "../input/column-read";
-import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
-import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
 import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
+import { hasFaults, historyFile } from "./history-file";
 import {
   commandsOf,
   delaysOf,
   type GivenHistory,
   longestGapOf,
   requireInHistory,
-  seriesSettings,
+  requireNoVote,
   settingsOf,
 } from "./simulate-settings";
 
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
+  if (values.vote !== undefined) return (await import("./simulate-vote")).simulateVote(given, io);
+  requireNoVote(given);
   const settings = settingsOf(given);
   const delays = delaysOf(given);
   const from = requireOption(given, "from");
@@ -39,30 +39,10 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     });
   }
   for (const one of [first, ...more]) new TripLogic(one);
-  const every = values.every === undefined ? undefined : parseNumeral(values.every, "a time between levels in s");
-  const file = namedFile(values.file);
-  const stream = await inputStream(io, file);
-  if (stream === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "--file with a CSV of time and level, or piped CSV",
-      received: "nothing",
-    });
-  }
-  const name = file === undefined ? "standard input" : basename(file);
-  const faults = values["sensor-fault"] !== undefined;
-  const history = await csvLevels(stream, {
-    file: name,
-    from,
-    ...seriesSettings(given),
-    column: values.column,
-    faults: !faults ? "none" : values["sensor-fault"] === "alarm" ? "said or over range" : "said",
-    even: every === undefined ? undefined : { by: `--every ${values.every}`, seconds: every },
-    timed: values.every === undefined,
-    time: values.time,
-  });
+  const { name, history, dt } = await historyFile(given, io, { column: values.column });
   const { levels, times } = history;
-  if (every === undefined) requireInHistory(commands, times, history.begins);
-  const dt = every ?? times;
+  const faults = hasFaults(given);
+  if (values.every === undefined) requireInHistory(commands, times, history.begins);
   const written = {
     as: from,
     ...(values.at !== undefined && { at: frequency(values.at) }),

@@ -24,6 +24,18 @@ export const commandShapes: ShapesOf<CommandAnswers> = /* @__PURE__ */ frozen({
       assumed: "text[]",
     },
   },
+  "voted simulation": {
+    keys: {
+      threshold: "amplitude",
+      reset: "amplitude",
+      alert: "amplitude?",
+      events: "voted event[]",
+      end: "voted status",
+      alternatives: "vote alternative[]",
+      assumed: "text[]",
+    },
+  },
+  "vote alternative": { keys: { what: "text", first: "number|null", firstOut: "text|null", trips: "number" } },
   "grade of unbalance": { keys: { grade: "number", force: "number", note: "text" } },
   "scheme summary": {
     keys: {
