@@ -1,5 +1,16 @@
 import { shown, VeladisError } from "../core/index";
 
+/** Whether times never fall and are finite: where they never fall, the first and the last tell of all. */
+function areInOrder(times: Float64Array, clock: number): boolean {
+  let last = clock;
+  for (let i = 0; i < times.length; i++) {
+    const time = times[i] as number;
+    if (!(time >= last)) return false;
+    last = time;
+  }
+  return Number.isFinite(times[0]) && Number.isFinite(last);
+}
+
 /** Refuses times that are not as many as levels, not finite, falling, or before the clock. */
 export function requireTimes(levels: Float64Array, times: ArrayLike<number>, clock: number): void {
   if (times.length !== levels.length) {
@@ -9,6 +20,7 @@ export function requireTimes(levels: Float64Array, times: ArrayLike<number>, clo
       parameter: "dt",
     });
   }
+  if (times instanceof Float64Array && areInOrder(times, clock)) return;
   let last = clock;
   for (let i = 0; i < times.length; i++) {
     const time = times[i] as number;
