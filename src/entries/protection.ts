@@ -78,13 +78,18 @@ export {
   type ImmunitySettings,
   type LevelDetector,
   mechanicalSwitch,
+  type PulseShape,
+  pulseShapes,
+  type Shock,
   type ShockLimit,
   type ShockOnRunningOptions,
+  type ShockResponse,
   type SwitchOptions,
   type SwitchReach,
   type SwitchRow,
   shockImmunity,
   shockOnRunning,
+  shockResponse,
   velocityOf,
 } from "../shock/index";
 export {

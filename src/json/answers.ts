@@ -49,7 +49,7 @@ import type {
   Unjudged,
   Verdict,
 } from "../severity/index";
-import type { BurstLimit, Immunity, ShockLimit, SwitchReach, SwitchRow } from "../shock/index";
+import type { BurstLimit, Immunity, ShockLimit, ShockResponse, SwitchReach, SwitchRow } from "../shock/index";
 import type {
   BandOverall,
   BandWaveform,
@@ -168,6 +168,7 @@ export interface SetpointAnswers {
   readonly "setpoint warning": SetpointWarning;
   readonly immunity: Immunity;
   readonly "shock limit": ShockLimit;
+  readonly "shock response": ShockResponse;
   readonly "burst limit": BurstLimit;
   readonly "switch reach": SwitchReach;
   readonly "switch row": SwitchRow;

@@ -1,9 +1,9 @@
 import { requirePositive, VeladisError } from "../core/index";
 import { units } from "../units/index";
-import { halfSine } from "./half-sine";
+import { type PulseShape, pulseAt } from "./pulse-shapes";
 import { velocityOf } from "./velocity-of";
 
-/** What a device's input makes of a half-sine shock of 1 g. */
+/** What a device's input makes of a shock of 1 g. */
 export interface UnitPulse {
   readonly milliseconds: number;
   /** Samples a second. */
@@ -16,12 +16,17 @@ export interface UnitPulse {
 const MOST = 250_000;
 
 /**
- * A half-sine of 1 g, and behind it what rings on.
+ * A shock of 1 g, a half-sine if no other shape is given, and behind it what rings on.
  *
  * @param fastest - the least rate, in samples a second, that shows what else is to be shown
  * @param highPass - corner of the high-pass of a device that forms velocity
  */
-export function unitPulse(milliseconds: number, fastest: number, highPass?: number): UnitPulse {
+export function unitPulse(
+  milliseconds: number,
+  fastest: number,
+  highPass?: number,
+  shape: PulseShape = "half-sine",
+): UnitPulse {
   const length =
     requirePositive(milliseconds, "a shock length above zero, in ms", { parameter: "milliseconds" }) / 1000;
   const rate = Math.min(Math.max(64 / length, fastest), 4e6);
@@ -36,7 +41,7 @@ export function unitPulse(milliseconds: number, fastest: number, highPass?: numb
   }
   const pulse = Float64Array.from(
     { length: samples },
-    (_, i) => (units.g.num / units.g.den) * halfSine(i / rate, length),
+    (_, i) => (units.g.num / units.g.den) * pulseAt(shape, i / rate, length),
   );
   return { milliseconds, rate, response: highPass === undefined ? pulse : velocityOf(pulse, rate, highPass) };
 }

@@ -12,11 +12,15 @@ export const simulatePage = {
   examples: [
     'veladis simulate --file history.csv --from "mm/s rms" --threshold "9 mm/s rms" \\\n    --hysteresis "8 %" --delay 8 --timer-resets threshold --latching',
     'veladis simulate --file bearings.csv --from "um pp" --column front,rear,generator \\\n    --vote "1 danger and 1 alert of 3" --threshold "160 um pp" --alert "100 um pp" \\\n    --hysteresis "5 %" --delay 1 --alert-delay 1 --timer-resets threshold --latching',
-    'veladis simulate --file history.csv --time seconds --column level --from "mm/s rms" \\\n    --threshold "6 mm/s rms" --hysteresis "0.4 mm/s rms" --delay 0,2,5,10 \\\n    --timer-resets threshold --non-latching',
+    'veladis simulate --file history.csv --time seconds --column level --from "mm/s rms" \\\n    --threshold "6, 9 mm/s rms" --hysteresis "0.4 mm/s rms" --delay 0,2,5,10 \\\n    --timer-resets threshold --non-latching',
   ],
   options: {
     ...grouped("settings", {
       ...tripOptions,
+      threshold: {
+        ...tripOptions.threshold,
+        help: `${tripOptions.threshold.help}; several, "6, 9 mm/s rms", are compared`,
+      },
       delay: { ...tripOptions.delay, help: `${tripOptions.delay.help}; several, with commas, are compared` },
       "sensor-fault": {
         ...tripOptions["sensor-fault"],

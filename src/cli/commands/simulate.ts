@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../../core/index";
+import { lazily, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
 import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
@@ -6,7 +6,9 @@ import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
 import { requireOption } from "../options/option-values";
+import { thresholdsOf } from "../options/threshold-list";
 import { exitCodes } from "../print/exit-codes";
+import { riddenOut } from "../print/ridden-out";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
 import { hasFaults, historyFile } from "./history-file";
@@ -20,18 +22,27 @@ import {
   settingsOf,
 } from "./simulate-settings";
 
+/** The settings with the lowest threshold: by them most levels before a gap are high. */
+function lowestOf(all: readonly TripSettings[]): TripSettings {
+  const thresholdOf = (one: TripSettings): number => new TripLogic(one).rules.threshold.value;
+  return all.reduce((lowest, one) => (thresholdOf(one) < thresholdOf(lowest) ? one : lowest));
+}
+
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
   if (values.vote !== undefined) return (await import("./simulate-vote")).simulateVote(given, io);
   requireNoVote(given);
   const settings = settingsOf(given);
+  const thresholds = thresholdsOf(settings.threshold);
   const delays = delaysOf(given);
   const from = requireOption(given, "from");
   const commands = commandsOf(values.commands);
   const longest = longestGapOf(given);
   // Settings are read before the file, so that a slip in them shows at once.
-  const [first, ...more] = delays.map((onDelay) => ({ ...settings, onDelay }));
+  const [first, ...more] = thresholds.flatMap((threshold) =>
+    delays.map((onDelay) => ({ ...settings, threshold, onDelay })),
+  );
   if (first === undefined) {
     throw new VeladisError("missing-option", {
       expected: "--delay with an on-delay in s",
@@ -50,9 +61,18 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   };
   const simulate = (tried: TripSettings): Simulation => {
     const logic = new TripLogic(tried);
-    const events = logic.run(levels, dt, { ...written, commands, excursions: values.excursions });
-    const unmasked = unmaskedTrips(tried, levels, dt, { ...written, commands });
-    return { logic, onDelay: tried.onDelay, events, status: logic.status, unmasked };
+    const all = logic.run(levels, dt, { ...written, commands, excursions: more.length > 0 || values.excursions });
+    const events = values.excursions ? all : all.filter(({ event }) => event !== "timing" && event !== "rode out");
+    const unmasked = lazily(() => unmaskedTrips(tried, levels, dt, { ...written, commands }));
+    const { onDelay } = tried;
+    const { status } = logic;
+    return {
+      ...{ logic, settings: tried, onDelay, events, status },
+      ...(more.length > 0 && { rodeOut: riddenOut(all, onDelay, status.time) }),
+      get unmasked() {
+        return unmasked();
+      },
+    };
   };
   const answer: SimulationAnswer = {
     file: name,
@@ -73,7 +93,10 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     isGapGiven: longest !== undefined,
     gaps:
       values.every === undefined
-        ? levelGaps(first, levels, times, { ...written, ...(longest !== undefined && { longest }) })
+        ? levelGaps(lowestOf([first, ...more]), levels, times, {
+            ...written,
+            ...(longest !== undefined && { longest }),
+          })
         : undefined,
   };
   io.err(seriesText(history.told, values.json));
