@@ -8,7 +8,7 @@ import type {
   LoopReading,
   VoltageReading,
 } from "../amplitude/index";
-import type { PermissibleUnbalance } from "../balance/index";
+import type { JournalUnbalance, PermissibleUnbalance } from "../balance/index";
 import type { CriterionWithin, IntervalWithin, ZonesWithin } from "../conformity/index";
 import type { StoredSetpoint } from "../device/index";
 import type { Amplitude, Assumption, Step } from "../reading/index";
@@ -174,6 +174,7 @@ export interface SetpointAnswers {
   readonly "switch row": SwitchRow;
   readonly "blind below": NonNullable<SwitchReach["blindBelow"]>;
   readonly "permissible unbalance": PermissibleUnbalance;
+  readonly "journal unbalance": JournalUnbalance;
   readonly "unbalance by plane": PermissibleUnbalance["planes"];
 }
 
@@ -213,6 +214,8 @@ export interface CommandAnswers {
   readonly "vote alternative": VoteAlternative;
   /** Of `balance --unbalance`: the grade, and the force in newtons. */
   readonly "grade of unbalance": { readonly grade: number; readonly force: number; readonly note: string };
+  /** Of `balance --unbalance` without a mass: the force in newtons. */
+  readonly "force of unbalance": { readonly force: number; readonly unbalance: number };
   /** Of `schemes`: what a table is, and how many of its limits are known in which way. */
   readonly "scheme summary": Pick<
     Scheme,

@@ -210,7 +210,7 @@ const cases: readonly Case[] = [
   ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|8 mm/s rms"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
   ["check --tolerance|5 %|--from|mm/s rms"],
   // balance
-  ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],
+  ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"], ["balance --unbalance|20 oz·in"], ["balance --unbalance|20 oz·in|--speed|1480 r/min|--planes|3 in, 4 in"], ["balance 4W/N|--mass|120 kg|--speed|2980 r/min|--unit|oz"],
   // table
   [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--background|1 mm/s rms`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|pump 90 kW category II|--background|1 mm/s rms|--background-column|1`], [`table ${atRest}|--column|1|--from|mm/s rms|--machine|pump 90 kW category II|--background-column|2`], [`table ${unitsBelow}|--column|2|--from|mm/s rms|--to|in/s pk`],
   [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--explain`],

@@ -37,6 +37,7 @@ export const commandShapes: ShapesOf<CommandAnswers> = /* @__PURE__ */ frozen({
   },
   "vote alternative": { keys: { what: "text", first: "number|null", firstOut: "text|null", trips: "number" } },
   "grade of unbalance": { keys: { grade: "number", force: "number", note: "text" } },
+  "force of unbalance": { keys: { force: "number", unbalance: "number" } },
   "scheme summary": {
     keys: {
       id: "text",

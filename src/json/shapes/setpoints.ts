@@ -136,5 +136,17 @@ export const setpointShapes: ShapesOf<SetpointAnswers> = /* @__PURE__ */ frozen(
       history: "history",
     },
   },
+  "journal unbalance": {
+    keys: {
+      loads: "unbalance by plane",
+      planes: "unbalance by plane",
+      unbalance: "number",
+      grade: "number",
+      force: "number",
+      source: "source",
+      note: "text",
+      history: "history",
+    },
+  },
   "unbalance by plane": { keys: { left: "number", right: "number" } },
 });
