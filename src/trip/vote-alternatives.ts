@@ -93,7 +93,7 @@ export function voteAlternatives(
   options: VotedRunOptions = {},
 ): readonly VoteAlternative[] {
   return withParameters({ histories, dt, options, settings }, () => {
-    const outcome = (
+    const alternative = (
       what: string,
       tried: VotedTripSettings,
       commands: readonly VotedCommand[] | undefined,
@@ -110,7 +110,7 @@ export function voteAlternatives(
         trips: trips.length,
       });
     };
-    const asSet = outcome("as set", settings, options.commands);
+    const asSet = alternative("as set", settings, options.commands);
     const commands = options.commands ?? [];
     const hasFaults =
       options.nan !== undefined &&
@@ -122,10 +122,12 @@ export function voteAlternatives(
     const without = masks.map((mask) => {
       const changed = withoutMask(settings, commands, mask);
       const what = mask === "sensor fault" ? "with a sensor fault as an alarm" : `without the ${mask}`;
-      return outcome(what, changed.settings, changed.commands);
+      return alternative(what, changed.settings, changed.commands);
     });
     const { alerts: _, ...tripsAlone } = settings;
-    const others = otherVotes(settings.vote).map((vote) => outcome(vote, { ...tripsAlone, vote }, options.commands));
+    const others = otherVotes(settings.vote).map((vote) =>
+      alternative(vote, { ...tripsAlone, vote }, options.commands),
+    );
     return Object.freeze([asSet, ...without, ...others]);
   });
 }
