@@ -51,7 +51,7 @@ const POUND = 0.45359237;
  *
  * const pump = journalUnbalance({ mass: "120 kg", speed: "2980 r/min" });
  * pump.planes.left.toFixed(0); // => "128"
- * pump.grade.toFixed(2); // => "0.67"
+ * pump.grade.toFixed(3); // => "0.665"
  * ```
  */
 export function journalUnbalance(rotor: Rotor): JournalUnbalance {

@@ -79,7 +79,7 @@ const PHASES = 12;
  *   detector: { kind: "rms", averaging: 1 },
  * } as const;
  * const knock = shockResponse(settings, "2.6 mm/s rms at 1485 r/min", { peak: "20 g pk", milliseconds: 11 });
- * format(knock.highest); // => "90.1 mm/s rms"
+ * format(knock.highest); // => "88.6 mm/s rms"
  * [knock.trips, knock.margin?.toFixed(1)]; // => [false, "3.3"]
  * ```
  */

@@ -94,7 +94,7 @@ export function voteAlternatives(
 ): readonly VoteAlternative[] {
   return withParameters({ histories, dt, options, settings }, () => {
     const alternative = (
-      what: string,
+      name: string,
       tried: VotedTripSettings,
       commands: readonly VotedCommand[] | undefined,
     ): VoteAlternative => {
@@ -104,7 +104,7 @@ export function voteAlternatives(
       const end = events.indexOf(trips[0] as (typeof events)[number]);
       const first = events.slice(0, Math.max(0, end)).findLast(({ firstOut }) => firstOut === true);
       return Object.freeze({
-        what,
+        what: name,
         first: trips[0]?.time ?? null,
         firstOut: trips.length === 0 ? null : (first?.channel ?? null),
         trips: trips.length,

@@ -132,7 +132,7 @@ const table = `table ${readings}|--column|value`;
 
 type Case = readonly [words: string, input?: string];
 
-const args = (words: string): string[] => words.replace(/^(\w+) /, "$1|").split("|");
+const args = (words: string): string[] => words.replace(/^(\w[\w-]*) /, "$1|").split("|");
 
 // biome-ignore format: a row of a table is a line
 const cases: readonly Case[] = [

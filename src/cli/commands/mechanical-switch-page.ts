@@ -1,5 +1,5 @@
 import type { CommandPage } from "../options/command-page";
-import { json } from "../options/shared-options";
+import { explain, json } from "../options/shared-options";
 
 /** The page of `mechanical-switch`. */
 export const mechanicalSwitchPage = {
@@ -7,7 +7,7 @@ export const mechanicalSwitchPage = {
   usage: 'veladis mechanical-switch "<setting>" --speeds "<speeds>" --limit "<reading>"',
   does: "The setting of an acceleration-operated mechanical switch as velocity and displacement at each speed, and the speeds at which a sine at the limit does not operate it.",
   examples: [
-    'veladis mechanical-switch "2 g pk" --speeds "1180 r/min, 1490 r/min, 2980 r/min" --limit "0.35 in/s pk"',
+    'veladis mechanical-switch "2 g pk" --speeds "1180 r/min, 1490 r/min, 2980 r/min" \\\n    --limit "0.35 in/s pk"',
     'veladis mechanical-switch "1.5 g pk" --speeds "590 r/min, 2980 r/min"',
   ],
   texts: { most: 1, what: 'one setting in quotation marks, such as "2 g pk"' },
@@ -24,6 +24,7 @@ export const mechanicalSwitchPage = {
       example: '"0.35 in/s pk"',
       otherwise: "no speeds are called blind",
     },
+    explain,
     json,
   },
   notes: [

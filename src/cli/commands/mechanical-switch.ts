@@ -9,6 +9,7 @@ import { parts } from "../options/option-values";
 import { assumptionLines } from "../print/assumption-lines";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { type Column, textTable } from "../print/text-table";
 import { wrapped } from "../print/wrapped";
@@ -56,6 +57,7 @@ export async function printMechanicalSwitch(
     ...(speeds !== undefined && { speeds: parts(speeds).map((one) => frequency(one)) }),
     ...(limit !== undefined && { limit }),
   });
+  const explained = found.rows.map((row): Explained => [`at ${significant(row.speed, 4)} r/min`, row]);
   const { blindBelow } = found;
   const blind =
     blindBelow === null
@@ -65,8 +67,8 @@ export async function printMechanicalSwitch(
         );
   await io.out(
     values.json
-      ? jsonLine("switch reach", found, { cautions })
-      : `setting ${visibleText(setting)}\n${blind}${rowsText(found, limit !== undefined)}\n${assumptionLines(found)}${cautionsText()}`,
+      ? jsonLine("switch reach", found, { cautions, ...explainedSteps(values.explain, ...explained) })
+      : `setting ${visibleText(setting)}\n${blind}${rowsText(found, limit !== undefined)}\n${assumptionLines(found)}${values.explain ? explainedText(explained) : ""}${cautionsText()}`,
   );
   return exitCodes.done;
 }

@@ -1,6 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
-import { json } from "../options/shared-options";
+import { explain, json } from "../options/shared-options";
 import { tripOptions } from "../options/trip-options";
 
 /** The page of `shock`. */
@@ -57,6 +57,6 @@ export const shockPage = {
         otherwise: "with --shock refused",
       },
     }),
-    ...grouped("answer", { json }),
+    ...grouped("answer", { explain, json }),
   },
 } as const satisfies CommandPage;

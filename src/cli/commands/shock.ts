@@ -14,6 +14,7 @@ import { parts, requireOption } from "../options/option-values";
 import { assumptionLines } from "../print/assumption-lines";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { labelled } from "../print/labelled";
 import { secondsText } from "../print/simulation-text";
@@ -59,12 +60,10 @@ function settingLines({ threshold, hysteresis, onDelay, timerResets, detector, h
     detector.kind === "rms"
       ? `RMS of an exponential average, time constant ${detector.averaging} s`
       : `peak, decaying with a time constant of ${detector.decay} s`;
-  return (
-    labelled("switch", [
-      `threshold ${threshold}, hysteresis ${hysteresis}, on-delay ${secondsText(onDelay)} s that starts over ${timerResets}`,
-      shown + (highPass === undefined ? "" : `; velocity behind a second-order high-pass at ${highPass} Hz`),
-    ]) + "\n"
-  );
+  return `${labelled("switch", [
+    `threshold ${threshold}, hysteresis ${hysteresis}, on-delay ${secondsText(onDelay)} s that starts over ${timerResets}`,
+    shown + (highPass === undefined ? "" : `; velocity behind a second-order high-pass at ${highPass} Hz`),
+  ])}\n`;
 }
 
 function immunityText({ shocks, bursts }: Immunity, onDelay: number, type: string): string {
@@ -112,9 +111,13 @@ export async function printShock(given: Given, io: Io): Promise<number> {
   const running = requireOption(given, "running");
   const settings = settingsOf(given);
   const { onDelay } = settings;
-  const text = (said: string, found: Immunity | ShockResponse): string =>
-    `${said}\n${settingLines(settings)}${assumptionLines(found)}${cautionsText()}`;
-  const told = { settings, running, cautions };
+  const text = (said: string, found: Immunity | ShockResponse, explained: readonly Explained[]): string =>
+    `${said}\n${settingLines(settings)}${assumptionLines(found)}` +
+    `${values.explain ? explainedText(explained) : ""}${cautionsText()}`;
+  const told = (explained: readonly Explained[]): object => ({
+    ...{ settings, running, cautions },
+    ...explainedSteps(values.explain, ...explained),
+  });
   if (values.shock === undefined) {
     if (values.shape !== undefined) {
       throw new VeladisError("missing-option", {
@@ -125,11 +128,17 @@ export async function printShock(given: Given, io: Io): Promise<number> {
     const milliseconds =
       values.length === undefined ? undefined : parts(values.length).map((one) => parseNumeral(one, "a length in ms"));
     const found = shockImmunity(settings, running, milliseconds === undefined ? {} : { milliseconds });
+    const explained = [
+      ...found.shocks.flatMap(({ milliseconds: length, largest }): Explained[] =>
+        largest === null ? [] : [[`largest of ${length} ms`, largest]],
+      ),
+      ...found.bursts.map(({ level, timesThreshold }): Explained => [`burst of ${timesThreshold} x threshold`, level]),
+    ];
     const { unit, detector } = parseAmplitude(settings.threshold as string);
     await io.out(
       values.json
-        ? jsonLine("immunity", found, told)
-        : text(immunityText(found, onDelay, `${unit} ${detector}`), found),
+        ? jsonLine("immunity", found, told(explained))
+        : text(immunityText(found, onDelay, `${unit} ${detector}`), found, explained),
     );
     return exitCodes.done;
   }
@@ -138,6 +147,11 @@ export async function printShock(given: Given, io: Io): Promise<number> {
     milliseconds: parseNumeral(requireOption(given, "length"), "a length of the shock in ms"),
     shape: requireOption(given, "shape"),
   });
-  await io.out(values.json ? jsonLine("shock response", found, told) : text(responseText(found, onDelay), found));
+  const explained: readonly Explained[] = [["highest level shown", found.highest]];
+  await io.out(
+    values.json
+      ? jsonLine("shock response", found, told(explained))
+      : text(responseText(found, onDelay), found, explained),
+  );
   return exitCodes.done;
 }

@@ -61,14 +61,14 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   };
   const simulate = (tried: TripSettings): Simulation => {
     const logic = new TripLogic(tried);
-    const all = logic.run(levels, dt, { ...written, commands, excursions: more.length > 0 || values.excursions });
+    const all = logic.run(levels, dt, { ...written, commands, excursions: true });
     const events = values.excursions ? all : all.filter(({ event }) => event !== "timing" && event !== "rode out");
     const unmasked = lazily(() => unmaskedTrips(tried, levels, dt, { ...written, commands }));
     const { onDelay } = tried;
     const { status } = logic;
     return {
       ...{ logic, settings: tried, onDelay, events, status },
-      ...(more.length > 0 && { rodeOut: riddenOut(all, onDelay, status.time) }),
+      rodeOut: riddenOut(all, onDelay, status.time),
       get unmasked() {
         return unmasked();
       },

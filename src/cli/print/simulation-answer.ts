@@ -79,7 +79,7 @@ export function simulationText(answer: SimulationAnswer): string {
     `${settings.latching ? "latching" : "non-latching"}, ${hasTimer(simulations) ? `on-delay starts over ${settings.timerResets}` : "no on-delay"}\n\n` +
     (more.length > 0 || first.events.length === 0 ? runTable(simulations, clock) : "") +
     (more.length === 0 ? eventTable(first, hasRelay, clock) : "") +
-    (more.length > 0 ? comparedNote(settings.latching) : "") +
+    (more.length > 0 || first.events.length === 0 ? comparedNote(settings.latching) : "") +
     masksText(simulations, timeText) +
     (gaps === undefined ? "" : gapsText(gaps, rules.type, timeText)) +
     settingsText(simulations, { ...answer, longestGap, times, timeText }) +
@@ -103,7 +103,7 @@ export function simulationLine(answer: SimulationAnswer, simulation: Simulation)
   return jsonLine("simulation", found, {
     ...{ file, levels: history.levels.length, from, ...(begins && { begins: clockTime(begins, 0) }) },
     read,
-    ...{ onDelay, settings, ...(rodeOut && { rodeOut }) },
+    ...{ onDelay, settings, rodeOut },
     notGiven: Object.entries({
       relay: hasRelay,
       "sensor-fault": hasSensorFault,

@@ -14,8 +14,8 @@ export interface Simulation {
   readonly status: TripStatus;
   /** What would have happened without the masks. */
   readonly unmasked: UnmaskedTrips;
-  /** What the on-delay rode out, where several settings are compared. */
-  readonly rodeOut?: RiddenOut;
+  /** What the on-delay rode out. */
+  readonly rodeOut: RiddenOut;
 }
 
 /** Writes a time of a history. */
@@ -63,9 +63,9 @@ export function runTable(simulations: readonly Simulation[], clock: Clock | unde
         first === undefined ? "-" : secondsText(first.time),
         ...(clock ? [first === undefined ? "-" : clock.text(first.time)] : []),
         last === undefined ? "-" : secondsText(last.time),
-        rodeOut === undefined ? "-" : `${rodeOut.times}`,
-        secondsOrNone(rodeOut?.longest),
-        secondsOrNone(rodeOut?.margin),
+        `${rodeOut.times}`,
+        secondsOrNone(rodeOut.longest),
+        secondsOrNone(rodeOut.margin),
         status.state,
       ];
     }),

@@ -1,5 +1,5 @@
 import { frozen } from "../../core/index";
-import type { CommandAnswers } from "../answers";
+import type { CommandAnswers } from "../command-answers";
 import type { ShapesOf } from "../shape-of";
 
 /** Shapes of answers that the command alone gives. */
