@@ -1,4 +1,5 @@
 import type { Channel } from "./channel";
+import { tick, timeOf } from "./trip-state";
 
 /**
  * Passes over rows of a history with times that change nothing but the clock: a good level that leaves phase and timers as
@@ -15,33 +16,21 @@ export function quietRows(
   times: ArrayLike<number>,
   { from, until }: { readonly from: number; readonly until: number },
 ): number {
-  const { phase, powered, bypassed, signal, sinceStart } = state;
-  if (!powered || bypassed || signal !== "good" || sinceStart < rules.windows) return from;
-  if (phase !== "normal" && phase !== "set") return from;
+  const { phase } = state;
+  const isSet = phase === "set";
+  if (!state.powered || state.bypassed || state.signal !== "good" || state.sinceStart < rules.windows) return from;
+  if (!isSet && phase !== "normal") return from;
   // an output that latches stays set at any level
-  const below = phase === "normal" ? rules.setAt : Number.POSITIVE_INFINITY;
-  const least = phase === "set" && !rules.latching ? rules.resetAt : 0;
-  const last = levels.length - 1;
-  let { base, count, dt } = state;
+  const below = isSet ? Number.POSITIVE_INFINITY : rules.setAt;
+  const least = isSet && !rules.latching ? rules.resetAt : 0;
   let i = from;
-  for (; i < last; i++) {
+  for (; i < levels.length - 1; i++) {
     const level = levels[i] as number;
     const end = times[i + 1] as number;
     // a fault is NaN and fails both
     if (!(level >= least && level < below) || end > until) break;
-    const now = base + count * dt;
-    const seconds = end - now;
-    if (seconds !== dt) {
-      base = now;
-      count = 0;
-      dt = seconds;
-    }
-    count++;
+    tick(state, end - timeOf(state));
+    state.level = level;
   }
-  if (i === from) return from;
-  state.base = base;
-  state.count = count;
-  state.dt = dt;
-  state.level = levels[i - 1] as number;
   return i;
 }
