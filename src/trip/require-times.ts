@@ -6,6 +6,7 @@ export function requireTimes(levels: Float64Array, times: ArrayLike<number>, clo
     throw new VeladisError("length-mismatch", {
       expected: `${levels.length} times, one a level`,
       received: shown(times.length),
+      parameter: "dt",
     });
   }
   let last = clock;
@@ -19,6 +20,8 @@ export function requireTimes(levels: Float64Array, times: ArrayLike<number>, clo
             ? `a time in s at index ${i}`
             : `a time of ${last} s or more at index ${i}, since times never fall`,
         received: shown(time),
+        parameter: "dt",
+        index: i,
       });
     }
   }
