@@ -1,5 +1,7 @@
 export { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
 export { unbalanceHistories } from "./balance-steps";
+export { convertUnbalance } from "./convert-unbalance";
+export { type JournalUnbalance, journalUnbalance } from "./journal-unbalance";
 export { kilogramsOrNone } from "./mass";
 export {
   gradeOfUnbalance,

@@ -1,5 +1,4 @@
 import type {
-  ConvertedAmplitude,
   EquivalentsRow,
   ExplainedResult,
   ExplainedStep,
@@ -8,10 +7,10 @@ import type {
   LoopReading,
   VoltageReading,
 } from "../amplitude/index";
-import type { PermissibleUnbalance } from "../balance/index";
+import type { JournalUnbalance, PermissibleUnbalance } from "../balance/index";
 import type { CriterionWithin, IntervalWithin, ZonesWithin } from "../conformity/index";
 import type { StoredSetpoint } from "../device/index";
-import type { Amplitude, Assumption, Step } from "../reading/index";
+import type { Amplitude, Step } from "../reading/index";
 import type {
   Baseline,
   DelayAdvice,
@@ -35,7 +34,6 @@ import type {
   Exclusion,
   Judgement,
   Limit,
-  LimitCount,
   MachineClass,
   Margin,
   MissingFact,
@@ -49,7 +47,7 @@ import type {
   Unjudged,
   Verdict,
 } from "../severity/index";
-import type { BurstLimit, Immunity, ShockLimit, SwitchReach, SwitchRow } from "../shock/index";
+import type { BurstLimit, Immunity, ShockLimit, ShockResponse, SwitchReach, SwitchRow } from "../shock/index";
 import type {
   BandOverall,
   BandWaveform,
@@ -62,10 +60,9 @@ import type {
   Spectrum,
   SpectrumLine,
 } from "../signal/index";
-import type { LimitRow } from "../sql/index";
-import type { LevelGaps, TripEvent, UnmaskedTrips } from "../trip/index";
 import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
 import type { UncertaintyOfVector, Vector } from "../vector/index";
+import type { CommandAnswers } from "./command-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
 
 /** How well a number of a step is known. */
@@ -168,48 +165,14 @@ export interface SetpointAnswers {
   readonly "setpoint warning": SetpointWarning;
   readonly immunity: Immunity;
   readonly "shock limit": ShockLimit;
+  readonly "shock response": ShockResponse;
   readonly "burst limit": BurstLimit;
   readonly "switch reach": SwitchReach;
   readonly "switch row": SwitchRow;
   readonly "blind below": NonNullable<SwitchReach["blindBelow"]>;
   readonly "permissible unbalance": PermissibleUnbalance;
+  readonly "journal unbalance": JournalUnbalance;
   readonly "unbalance by plane": PermissibleUnbalance["planes"];
-}
-
-/** Answers that the command alone gives. */
-export interface CommandAnswers {
-  /** Of `convert`: the reading beside what it was converted to. */
-  readonly conversion: ConvertedAmplitude & { readonly from: Amplitude };
-  /** Of `overall`. */
-  readonly record: {
-    readonly levels: readonly Overall[];
-    /** Not of a record that is too long to be held in memory. */
-    readonly descriptors?: Descriptors | undefined;
-    readonly lines: readonly SpectrumLine[];
-    readonly orders?: readonly OrderLine[];
-    readonly judgement?: Verdict;
-  };
-  /** Of `simulate`, one for each delay. */
-  readonly simulation: {
-    readonly threshold: Amplitude;
-    readonly reset: Amplitude;
-    readonly events: readonly TripEvent[];
-    readonly unmasked: UnmaskedTrips;
-    readonly gaps?: LevelGaps;
-    readonly assumed: readonly Assumption[];
-  };
-  /** Of `balance --unbalance`: the grade, and the force in newtons. */
-  readonly "grade of unbalance": { readonly grade: number; readonly force: number; readonly note: string };
-  /** Of `schemes`: what a table is, and how many of its limits are known in which way. */
-  readonly "scheme summary": Pick<
-    Scheme,
-    "id" | "kind" | "standard" | "edition" | "title" | "status" | "replacedBy" | "place" | "scope"
-  > &
-    LimitCount;
-  /** Of `sql`: an expression or a query. */
-  readonly sql: { readonly sql: string };
-  /** Of `sql --machines`: one limit of a machine, or why it has none. */
-  readonly "limit row": LimitRow;
 }
 
 /** Every kind of answer that goes to JSON and back, by its name. */

@@ -2,7 +2,6 @@ export type {
   AnswerKind,
   AnswerOf,
   Answers,
-  CommandAnswers,
   ReadingAnswers,
   SetpointAnswers,
   SeverityAnswers,
@@ -10,6 +9,7 @@ export type {
   UncertaintyAnswers,
   WithinAndChange,
 } from "./answers";
+export type { CommandAnswers } from "./command-answers";
 export type { TripAnswers, VerificationAnswers } from "./device-answers";
 export { envelopeOf, jsonVersion } from "./envelope";
 export { fromJson } from "./from-json";

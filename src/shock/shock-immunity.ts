@@ -1,8 +1,6 @@
-import { type ConvertedAmplitude, convertAmplitude, multipliedAmplitude, notedAmplitude } from "../amplitude/index";
+import { multipliedAmplitude } from "../amplitude/index";
 import {
   finiteResult,
-  requireGiven,
-  requireKnownKeys,
   requireKnownOptions,
   requireList,
   requirePositive,
@@ -10,31 +8,12 @@ import {
   VeladisError,
   withParameters,
 } from "../core/index";
-import { type ChannelSettings, deviceSettings, tripRules } from "../device/index";
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeIn,
-  exactAmplitude,
-  ownHistory,
-  type Step,
-  typeOf,
-  union,
-} from "../reading/index";
-import { type LevelDetector, requireTimeConstant } from "./detected-levels";
+import { type Amplitude, type Assumption, amplitudeIn, ownHistory, type Step } from "../reading/index";
+import type { ImmunitySettings } from "./immunity-settings";
 import { largestShock } from "./largest-shock";
 import { longestBurst } from "./longest-burst";
-import type { ShockedDevice } from "./shocked-device";
-import { requireCorner, type UnitPulse, unitPulse } from "./unit-pulse";
-
-/** Settings that decide what a device rides through. */
-export interface ImmunitySettings
-  extends Pick<ChannelSettings, "threshold" | "hysteresis" | "onDelay" | "timerResets"> {
-  /** How the device makes a level of the waveform. */
-  readonly detector: LevelDetector;
-  /** Corner in hertz of the device's high-pass, 40 000 at the most, for a threshold in velocity; 10 if not given. */
-  readonly highPass?: number;
-}
+import { runningDevice } from "./running-device";
+import { type UnitPulse, unitPulse } from "./unit-pulse";
 
 /** What {@link shockImmunity} may be told. */
 export interface ImmunityOptions {
@@ -71,8 +50,6 @@ export interface Immunity {
   readonly assumedFacts: readonly string[];
 }
 
-const SETTINGS = "settings with threshold, hysteresis, delay and detector";
-const RUNNING = 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"';
 const MULTIPLE = "a multiple of the threshold above 1";
 
 const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
@@ -117,48 +94,11 @@ export function shockImmunity(
       { milliseconds: true, multiples: true },
       { what: "an option of the shocks and bursts", form: "options such as { milliseconds: [5] }" },
     );
-    const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
-    requireKnownKeys(requireGiven(settings, SETTINGS, { parameter: "settings" }), known, "a setting of a device");
-    const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
+    const found = runningDevice(settings, running);
+    const { device, rules, hertz, corner, assumed } = found;
     const { threshold } = rules;
-    const reading = notedAmplitude(
-      exactAmplitude(requireGiven(running, RUNNING, { parameter: "running" })),
-      "running vibration",
-    );
-    const hertz = reading.hertz ?? threshold.hertz;
-    if (hertz === undefined) {
-      throw new VeladisError("missing-frequency", {
-        expected: RUNNING,
-        received: shown(running),
-        parameter: "running",
-      });
-    }
-    if (threshold.quantity === "displacement") {
-      throw new VeladisError("wrong-quantity", {
-        expected: "a threshold in acceleration or velocity, which a shock reaches",
-        received: shown(rules.type),
-        option: "type",
-      });
-    }
-    const tau = requireTimeConstant(settings.detector);
-    const corner = requireCorner(settings.highPass ?? 10);
-    const rms = settings.detector.kind === "rms";
-    const { type } = typeOf(threshold.quantity === "velocity" ? "m/s" : "m/s2", rms ? "rms" : "pk");
-    const [before, start, reset] = [reading, threshold, rules.reset].map((one) =>
-      convertAmplitude(one, type, { at: { hertz } }),
-    ) as [ConvertedAmplitude, ConvertedAmplitude, ConvertedAmplitude];
-    const [level, set] = [before.value, start.value];
-    const hold = settings.timerResets === "below threshold" ? set : reset.value;
-    const assumed = union(union(before.assumed, start.assumed), reset.assumed);
-    if (level >= hold) {
-      throw new VeladisError("out-of-range", {
-        expected: "running vibration below the threshold and below what the on-delay starts over at",
-        received: shown(running),
-        parameter: "running",
-      });
-    }
+    const { set } = device;
     // all is held to sense before any of it is searched, which takes a while
-    const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
     const pulses = requireList(milliseconds, "a list of lengths of shocks, in ms", { option: "milliseconds" }).map(
       (length, index) =>
         unitPulse(length, 40 * hertz, threshold.quantity === "velocity" ? corner : undefined, {

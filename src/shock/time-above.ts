@@ -2,7 +2,7 @@ import type { ShockedDevice } from "./shocked-device";
 import type { UnitPulse } from "./unit-pulse";
 
 /**
- * How long a detector's level stays up after a short disturbance, in seconds.
+ * How long a detector's level stays up after a short disturbance, in seconds, and how high it comes.
  *
  * The waveform is followed sample by sample; behind its end the level decays by itself towards the running level.
  *
@@ -14,7 +14,7 @@ export function timeAbove(
   { rate, response }: UnitPulse,
   g: number,
   running: Float64Array,
-): { reached: boolean; above: number } {
+): { reached: boolean; above: number; highest: number } {
   const left = Math.exp(-1 / (rate * tau));
   const floor = rms ? before * before : 0;
   const up = rms ? set * set : set;
@@ -23,9 +23,11 @@ export function timeAbove(
   let since = -1;
   let longest = 0;
   let reached = false;
+  let highest = level;
   for (let i = 0; i < running.length; i++) {
     const x = g * (response[i] as number) + (running[i] as number);
     level = rms ? x * x + (level - x * x) * left : Math.max(Math.abs(x), level * left);
+    if (level > highest) highest = level;
     if (level >= up && since < 0) {
       since = i;
       reached = true;
@@ -38,5 +40,5 @@ export function timeAbove(
     const tail = tau * Math.log((level - floor) / (down - floor));
     longest = Math.max(longest, (running.length - since) / rate + Math.max(0, tail));
   }
-  return { reached, above: longest };
+  return { reached, above: longest, highest: rms ? Math.sqrt(highest) : highest };
 }

@@ -1,9 +1,9 @@
 import { type ErrorPlace, requirePositive, VeladisError } from "../core/index";
 import { units } from "../units/index";
-import { halfSine } from "./half-sine";
+import { type PulseShape, pulseAt } from "./pulse-shapes";
 import { velocityOf } from "./velocity-of";
 
-/** What a device's input makes of a half-sine shock of 1 g. */
+/** What a device's input makes of a shock of 1 g. */
 export interface UnitPulse {
   readonly milliseconds: number;
   /** Samples a second. */
@@ -38,7 +38,7 @@ export function requireCorner(highPass: number): number {
 }
 
 /**
- * A half-sine of 1 g, and behind it what rings on.
+ * A shock of 1 g, a half-sine if no other shape is given, and behind it what rings on.
  *
  * @param least - the least rate, in samples a second, that shows the running vibration
  * @param highPass - corner of the high-pass of a device that forms velocity, as {@link requireCorner} gives it back
@@ -49,6 +49,7 @@ export function unitPulse(
   least: number,
   highPass: number | undefined,
   place: ErrorPlace,
+  shape: PulseShape = "half-sine",
 ): UnitPulse {
   const length = requirePositive(milliseconds, "a shock length above zero, in ms", place) / 1000;
   const rate = Math.min(Math.max(64 / length, least, PER_CORNER * (highPass ?? 0)), FASTEST);
@@ -64,7 +65,7 @@ export function unitPulse(
   }
   const pulse = Float64Array.from(
     { length: samples },
-    (_, i) => (units.g.num / units.g.den) * halfSine(i / rate, length),
+    (_, i) => (units.g.num / units.g.den) * pulseAt(shape, i / rate, length),
   );
   return { milliseconds, rate, response: highPass === undefined ? pulse : velocityOf(pulse, rate, highPass) };
 }

@@ -1,5 +1,5 @@
 import { requireList, requireText, shown, VeladisError, withParameters } from "../core/index";
-import { outcomeOf, parseVote, type VoteText } from "./vote";
+import { outcomeOf, parseVote, type VoteText, voteText } from "./vote";
 
 /** What it costs to bypass channels of a vote. */
 export interface BypassCost {
@@ -53,8 +53,8 @@ export function bypassCost(vote: VoteText, bypassed: readonly string[]): BypassC
         received: `${names.length}`,
       });
     }
-    const { unable, effective } = outcomeOf(parsed, { trip: 0, badForTrip: 0, silent: names.length });
-    const whole = `${parsed.needed}oo${parsed.of}`;
+    const { unable, effective } = outcomeOf(parsed, { trip: 0, alert: 0, badForTrip: 0, silent: names.length });
+    const whole = voteText(parsed);
     const effect = unable ? `${whole} can never trip` : `${whole} becomes ${effective}`;
     return Object.freeze({
       bypassed: Object.freeze(names),

@@ -8,11 +8,22 @@ function isBad({ rules, state }: VotedChannel): boolean {
   return state.signal === "fault" && rules.sensorFault === "bad";
 }
 
-/** What a channel says: a bypassed one is healthy, whatever else it is. */
-export function voteOf(channel: VotedChannel): ChannelVote {
+/** The channels that vote: an alert does so with the channel that it is of. */
+export function votingChannels(channels: readonly VotedChannel[]): readonly VotedChannel[] {
+  return channels.filter(({ alertOf }) => alertOf === undefined);
+}
+
+/**
+ * What a channel says: a bypassed one is healthy, whatever else it is.
+ *
+ * @param channels - all of them, its alert among them where it has one
+ */
+export function voteOf(channel: VotedChannel, channels: readonly VotedChannel[]): ChannelVote {
   if (channel.state.bypassed) return "healthy";
   if (isBad(channel)) return "bad";
-  return isSet(channel.state) ? "trip" : "healthy";
+  if (isSet(channel.state)) return "trip";
+  const alert = channels.find(({ alertOf }) => alertOf === channel.name);
+  return alert !== undefined && isSet(alert.state) ? "alert" : "healthy";
 }
 
 /** The channels that a start inhibits at present. */
@@ -34,11 +45,11 @@ export function channelsOutcome(
   channels: readonly VotedChannel[],
   inhibited: readonly string[],
 ): VoteOutcome {
-  const counts: Record<keyof ChannelCounts, number> = { trip: 0, badForTrip: 0, silent: 0 };
-  for (const channel of channels) {
-    const said = voteOf(channel);
+  const counts: Record<keyof ChannelCounts, number> = { trip: 0, alert: 0, badForTrip: 0, silent: 0 };
+  for (const channel of votingChannels(channels)) {
+    const said = voteOf(channel, channels);
     const isForTrip = badChannel === "votes to trip" && (isSet(channel.state) || !inhibited.includes(channel.name));
-    if (said === "trip") counts.trip++;
+    if (said === "trip" || said === "alert") counts[said]++;
     else if (said === "bad" && isForTrip) counts.badForTrip++;
     else if (said === "bad" || channel.state.bypassed) counts.silent++;
   }

@@ -20,6 +20,7 @@ export {
   type VoteText,
   voted,
 } from "./vote";
+export { type VoteAlternative, voteAlternatives } from "./vote-alternatives";
 export type { VotedCommand } from "./voted-commands";
 export type { EachOr, VotedRunOptions } from "./voted-run-options";
 export type { VotedState } from "./voted-state";

@@ -46,6 +46,8 @@ const keys: Readonly<Record<keyof LevelGapsOptions, true>> = /* @__PURE__ */ Obj
 
 /** The middle one of some numbers, 0 of none. */
 function medianOf(numbers: Float64Array): number {
+  const [first = 0] = numbers;
+  if (numbers.every((one) => one === first)) return first;
   const sorted = numbers.sort();
   const half = sorted.length >> 1;
   const upper = sorted[half] ?? 0;

@@ -1,5 +1,6 @@
 import type { Channel } from "./channel";
 import { commandsBefore, evenIndex, lastWith, requireWithin } from "./command-times";
+import { quietRows } from "./quiet-rows";
 import { requireTimes } from "./require-times";
 import type { RunOptions } from "./run-options";
 import { advance } from "./trip-advance";
@@ -72,8 +73,12 @@ function runTimed(channel: Channel, { levels, commands }: History, times: ArrayL
     const level = state.signal === "fault" ? Number.NaN : state.level;
     applyLevel(channel, { level, above: state.signal === "above range" }, gap, due(times[0] as number));
   }
+  let next = 0;
   for (let i = 0; i < levels.length; i++) {
+    const until = commands[next]?.time ?? Number.POSITIVE_INFINITY;
+    i = quietRows(channel, levels, times, { from: i, until });
     const end = times[i + 1] ?? Number.POSITIVE_INFINITY;
+    while (next < commands.length && (commands[next] as TripCommand).time < end) next++;
     const seconds = end === Number.POSITIVE_INFINITY ? 0 : end - timeOf(state);
     applyLevel(channel, { level: levels[i] as number, above: false }, seconds, due(end));
   }

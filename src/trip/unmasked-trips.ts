@@ -93,11 +93,13 @@ export function unmaskedTrips(
     );
     const without = masks.map((mask) => Object.freeze({ mask, ...outcome(settings, [mask]) }));
     const alone = masks.filter((mask) => mask !== "on-delay");
+    const [only, ...more] = without;
+    const { mask: _mask, ...ofOnly } = only ?? { mask: "", ...asSet };
     return Object.freeze({
       asSet: Object.freeze(asSet),
       without: Object.freeze(without),
       onDelayAlone: Object.freeze(alone.length === 0 ? asSet : outcome(settings, alone)),
-      withoutAny: Object.freeze(masks.length === 0 ? asSet : outcome(settings, masks)),
+      withoutAny: Object.freeze(more.length === 0 ? ofOnly : outcome(settings, masks)),
       otherLatch: Object.freeze({
         latching: !settings.latching,
         ...outcome({ ...settings, latching: !settings.latching }),

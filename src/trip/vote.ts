@@ -1,10 +1,13 @@
 import { requireChoice, requireList, shown, VeladisError, withParameters } from "../core/index";
 
-/** M channels out of N, as the trade writes it: `"2oo3"`. */
-export type VoteText = `${number}oo${number}`;
+/**
+ * M channels out of N, as the trade writes it: `"2oo3"`; or a mixed vote, `"1 danger and 1 alert of 2"`: so many channels
+ * at their trip, and so many others at their alert or above.
+ */
+export type VoteText = `${number}oo${number}` | `${number} danger and ${number} alert of ${number}`;
 
-/** What one channel says. */
-export type ChannelVote = "trip" | "healthy" | "bad";
+/** What one channel says: `alert` where its alert is set and its trip is not, which counts in a mixed vote alone. */
+export type ChannelVote = "trip" | "alert" | "healthy" | "bad";
 
 /**
  * What a bad channel counts for.
@@ -19,7 +22,10 @@ export type BadChannel = (typeof badChannels)[number];
 
 /** M and N of a vote. */
 export interface Vote {
+  /** How many channels must be at their trip. */
   readonly needed: number;
+  /** How many others must be at their alert or above, in a mixed vote; left out in one of trips alone. */
+  readonly alerts?: number;
   readonly of: number;
 }
 
@@ -28,7 +34,10 @@ export interface VoteOutcome {
   readonly trip: boolean;
   /** Whether too few good channels are left for a trip to be possible. */
   readonly unable: boolean;
-  /** The vote of the channels that are left, e.g. `"1oo2"`; `"0oo..."` means that the bad ones alone trip. */
+  /**
+   * The vote of the channels that are left, e.g. `"1oo2"` or `"0 danger and 1 alert of 1"`; `"0oo..."` means that the bad
+   * ones alone trip.
+   */
   readonly effective: string;
 }
 
@@ -41,23 +50,32 @@ export interface VoteOutcome {
  * import { parseVote } from "veladis/protection";
  *
  * parseVote("2oo3"); // => { needed: 2, of: 3 }
+ * parseVote("1 danger and 1 alert of 2"); // => { needed: 1, alerts: 1, of: 2 }
  * parseVote("3oo2"); // throws out-of-range
  * ```
  */
 export function parseVote(vote: VoteText): Vote {
   return withParameters({ vote }, () => {
-    const parts = typeof vote === "string" ? /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase()) : null;
+    const written = typeof vote === "string" ? vote.trim().toLowerCase() : "";
+    const parts =
+      /^(\d{1,2})()oo(\d{1,2})$/.exec(written) ??
+      /^(\d{1,2}) danger and (\d{1,2}) alert of (\d{1,2})$/.exec(written.replace(/\s+/g, " "));
     if (parts === null) {
       throw new VeladisError(vote === undefined ? "missing-option" : "syntax", {
-        expected: 'a vote such as "2oo3"; there is no default',
+        expected: 'a vote such as "2oo3" or "1 danger and 1 alert of 2"; there is no default',
         received: shown(vote),
         parameter: "vote",
       });
     }
-    const parsed = { needed: Number(parts[1]), of: Number(parts[2]) };
-    if (parsed.needed >= 1 && parsed.needed <= parsed.of) return Object.freeze(parsed);
+    const [needed, alerts, of] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+    const isMixed = parts[2] !== "";
+    if (needed >= 1 && needed + alerts <= of && (alerts >= 1 || !isMixed)) {
+      return Object.freeze({ needed, ...(isMixed && { alerts }), of });
+    }
     throw new VeladisError("out-of-range", {
-      expected: "a vote of at least one channel and no more than there are",
+      expected: isMixed
+        ? "a vote of at least one channel at danger, one at alert, and no more than there are"
+        : "a vote of at least one channel and no more than there are",
       received: shown(vote),
       parameter: "vote",
     });
@@ -67,17 +85,33 @@ export function parseVote(vote: VoteText): Vote {
 /** How many of the channels say what; the others are healthy. */
 export interface ChannelCounts {
   readonly trip: number;
+  /** At their alert and not at their trip. */
+  readonly alert: number;
   /** Bad ones that count towards a trip. */
   readonly badForTrip: number;
   /** Those that cannot call for a trip: bad ones that do not vote, and bypassed ones. */
   readonly silent: number;
 }
 
-/** The outcome of a vote with so many channels for a trip, bad, and silent. */
-export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: ChannelCounts): VoteOutcome {
+/** A vote as it is written. */
+export function voteText({ needed, alerts, of }: Vote): string {
+  return alerts === undefined ? `${needed}oo${of}` : `${needed} danger and ${alerts} alert of ${of}`;
+}
+
+/**
+ * The outcome of a vote with so many channels for a trip, at alert, bad, and silent. A bad one that counts does so as one
+ * at danger: it lowers the number at danger first, then that at alert.
+ */
+export function outcomeOf(vote: Vote, { trip, alert, badForTrip, silent }: ChannelCounts): VoteOutcome {
+  const { needed, alerts, of } = vote;
   const good = of - badForTrip - silent;
   const left = Math.max(0, needed - badForTrip);
-  return Object.freeze({ trip: trip >= left, unable: left > good, effective: `${left}oo${good}` });
+  const all = Math.max(0, needed + (alerts ?? 0) - badForTrip);
+  return Object.freeze({
+    trip: trip >= left && (alerts === undefined || trip + alert >= all),
+    unable: all > good,
+    effective: voteText({ needed: left, ...(alerts !== undefined && { alerts: all - left }), of: good }),
+  });
 }
 
 /**
@@ -99,6 +133,8 @@ export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: Ch
  * // => { trip: false, unable: false, effective: "2oo2" }
  * voted("2oo2", ["trip", "bad"], "does not vote");
  * // => { trip: false, unable: true, effective: "2oo1" }
+ * voted("1 danger and 1 alert of 3", ["trip", "alert", "healthy"], "votes to trip").trip; // => true
+ * voted("1 danger and 1 alert of 3", ["trip", "healthy", "healthy"], "votes to trip").trip; // => false
  * ```
  */
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
@@ -113,9 +149,10 @@ export function voted(vote: VoteText, channels: readonly ChannelVote[], badChann
         received: `${channels.length}`,
       });
     }
-    const count = { trip: 0, healthy: 0, bad: 0 };
-    for (const channel of channels) count[requireChoice(channel, ["trip", "healthy", "bad"], "what a channel says")]++;
+    const count = { trip: 0, alert: 0, healthy: 0, bad: 0 };
+    const words = ["trip", "alert", "healthy", "bad"] as const;
+    for (const channel of channels) count[requireChoice(channel, words, "what a channel says")]++;
     const [badForTrip, silent] = bad === "votes to trip" ? [count.bad, 0] : [0, count.bad];
-    return outcomeOf(parsed, { trip: count.trip, badForTrip, silent });
+    return outcomeOf(parsed, { trip: count.trip, alert: count.alert, badForTrip, silent });
   });
 }

@@ -1,4 +1,5 @@
 import { inPlace, requireGiven } from "../core/index";
+import { votingChannels } from "./channel-votes";
 import { levelConversion, scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
@@ -12,16 +13,17 @@ export function votedColumns(
   written: VotedRun["written"],
   faults: boolean,
 ): ReturnType<typeof scaledLevels>[] {
-  const names = channels.map(({ name }) => name);
+  const names = votingChannels(channels).map(({ name }) => name);
   const place = { parameter: "histories" };
   const columns = inPlace(place, () => {
     requireNames(names, requireGiven(histories, "levels of every channel, by name"));
     const all = names.map((name) => [name, histories[name] as ArrayLike<number>] as const);
     sameLength(all);
-    return all;
+    return new Map(all);
   });
-  return columns.map(([name, levels], i) => {
-    const { rules } = channels[i] as VotedChannel;
+  return channels.map(({ name: own, alertOf, rules }) => {
+    const name = alertOf ?? own;
+    const levels = columns.get(name) as ArrayLike<number>;
     const conversion = levelConversion(rules, written.get(name) ?? {});
     return inPlace({ ...place, option: name }, () => scaledLevels(levels, conversion, faults));
   });

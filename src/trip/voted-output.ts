@@ -1,7 +1,7 @@
 import type { Assumption } from "../reading/index";
 import { union } from "../reading/index";
 import { bypassCost } from "./bypass-cost";
-import { channelsOutcome, inhibitedOf, voteOf } from "./channel-votes";
+import { channelsOutcome, inhibitedOf, voteOf, votingChannels } from "./channel-votes";
 import type { TripEvent } from "./trip-events";
 import { timeOf } from "./trip-state";
 import { type BadChannel, parseVote, type Vote, type VoteOutcome, type VoteText } from "./vote";
@@ -22,6 +22,14 @@ export interface OutputState {
   /** The channels that a start inhibited at the last vote: one whose inhibit ends with a step is inhibited to its end. */
   inhibited: readonly string[];
 }
+
+/** What is told of an alert itself. */
+const alertEvents: readonly TripEvent["event"][] = /* @__PURE__ */ Object.freeze([
+  "timing",
+  "rode out",
+  "trip",
+  "clear",
+]);
 
 /** The output behind a vote: takes what happens to the channels, and votes once all of them have changed. */
 export class VotedOutput implements Votes {
@@ -64,12 +72,20 @@ export class VotedOutput implements Votes {
 
   /** The channels that are bypassed. */
   get bypassed(): readonly string[] {
-    return this.#channels.filter(({ state }) => state.bypassed).map(({ name }) => name);
+    return votingChannels(this.#channels)
+      .filter(({ state }) => state.bypassed)
+      .map(({ name }) => name);
   }
 
   /** Takes an event of a channel; it waits for the vote. */
   take(channel: string, event: TripEvent): void {
     const { calls } = this.#state;
+    const isAlert = this.#channels.some(({ name, alertOf }) => name === channel && alertOf !== undefined);
+    if (isAlert) {
+      // commands and signal are those of its channel, which tells them
+      if (alertEvents.includes(event.event)) this.#pending.push({ ...event, channel });
+      return;
+    }
     const isBypass = event.event === "bypass on" || event.event === "bypass off";
     const { bypassed } = this;
     const cost = isBypass && bypassed.length > 0 ? { cost: bypassCost(this.#text, bypassed).text } : {};
@@ -139,7 +155,9 @@ export class VotedOutput implements Votes {
   }
 
   get #firstCalling(): string | null {
-    const calling = new Set(this.#channels.filter((channel) => voteOf(channel) === "trip").map(({ name }) => name));
+    const channels = this.#channels;
+    const calls = votingChannels(channels).filter((channel) => voteOf(channel, channels) === "trip");
+    const calling = new Set(calls.map(({ name }) => name));
     return this.#state.calls.find((name) => calling.has(name)) ?? null;
   }
 

@@ -2,7 +2,7 @@ import { inPlace, requireGiven, requireKnownKeys, requireList, shown, VeladisErr
 import { TIME_TOLERANCE } from "../device/index";
 import { union } from "../reading/index";
 import { keepFirstOut } from "./channel";
-import { channelsOutcome, inhibitedOf, voteOf } from "./channel-votes";
+import { channelsOutcome, inhibitedOf, voteOf, votingChannels } from "./channel-votes";
 import { requireNames } from "./require-names";
 import { clockNoise, requireState } from "./stored-state";
 import { isInhibited, isSet, type TripState } from "./trip-state";
@@ -63,13 +63,20 @@ function requireChannels(from: VotedState, channels: readonly VotedChannel[]): T
   }
   const hasLevel = ({ signal }: TripState): boolean => signal !== "none";
   if (states.some(hasLevel) && !states.every(hasLevel)) refuse("a level on every channel or on none", "some");
+  for (const [i, { alertOf }] of channels.entries()) {
+    const own = states[channels.findIndex(({ name }) => name === alertOf)];
+    const other = (["bypassed", "signal"] as const).find((field) => own && own[field] !== states[i]?.[field]);
+    if (other !== undefined) refuse(`one ${other} for channels and their alerts`, states[i]?.[other]);
+  }
   return states;
 }
 
 /** The calls, refused unless they are the channels whose output is set, in the order in which they tripped. */
 function requireCalls(given: readonly string[], channels: readonly VotedChannel[]): readonly string[] {
   const calls = [...requireList(given, "a snapshot of a voted trip, with calls", { option: "calls" })];
-  const isOn = channels.filter(({ state }) => isSet(state)).map(({ name }) => name);
+  const isOn = votingChannels(channels)
+    .filter(({ state }) => isSet(state))
+    .map(({ name }) => name);
   if (calls.length !== isOn.length || !isOn.every((name) => calls.includes(name))) {
     refuse("calls that are the channels whose output is set", namesShown(calls));
   }
@@ -118,8 +125,10 @@ function requireVotedState(
   const states = requireChannels(from, channels);
   const resumed = channels.map((channel, i) => ({ ...channel, state: states[i] as TripState }));
   const calls = requireCalls(from.calls, resumed);
-  if (first !== null && !channels.some(({ name }) => name === first)) refuse("the name of a channel for first", first);
-  const calling = calls.find((name) => resumed.some((one) => one.name === name && voteOf(one) === "trip")) ?? null;
+  if (first !== null && !votingChannels(channels).some(({ name }) => name === first))
+    refuse("the name of a channel for first", first);
+  const says = (name: string) => resumed.some((one) => one.name === name && voteOf(one, resumed) === "trip");
+  const calling = calls.find(says) ?? null;
   if (!set && first !== calling) refuse("first that is the channel that has called longest", first);
   const inhibited = requireInhibited(from.inhibited, resumed);
   const outcome = channelsOutcome(vote, badChannel, resumed, inhibited);

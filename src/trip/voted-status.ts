@@ -1,6 +1,6 @@
 import { type RelaySettings, relayNow } from "../device/index";
 import { bypassCost } from "./bypass-cost";
-import { voteOf } from "./channel-votes";
+import { voteOf, votingChannels } from "./channel-votes";
 import type { VoteText } from "./vote";
 import type { VotedChannel } from "./voted-channels";
 import type { VotedOutput } from "./voted-output";
@@ -28,7 +28,9 @@ export function votedStatus({ output, vote, relay, channels }: VotedParts, event
     unable,
     effective,
     firstOut: first,
-    channels: Object.freeze(Object.fromEntries(channels.map((one) => [one.name, voteOf(one)]))),
+    channels: Object.freeze(
+      Object.fromEntries(votingChannels(channels).map((one) => [one.name, voteOf(one, channels)])),
+    ),
     bypass: bypassed.length === 0 ? null : bypassCost(vote, bypassed),
     events: Object.freeze(events),
     assumed: output.assumed,

@@ -1,6 +1,7 @@
 import { inPlace, requireBoolean, requireGiven, requireNonNegative, requirePositive, requireText } from "../core/index";
 import type { RelaySettings } from "../device/index";
 import { type Assumption, union } from "../reading/index";
+import { votingChannels } from "./channel-votes";
 import { eventsWithHistory } from "./events-with-history";
 import { requireNames } from "./require-names";
 import { type TakenLevel, type TripLevel, takenLevel } from "./taken-level";
@@ -114,8 +115,8 @@ export class VotedTrip {
     const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s", { parameter: "seconds" });
     const taken = inPlace({ parameter: "levels" }, () => {
       requireNames(this.#names, requireGiven(levels, "a level for every channel, by name"));
-      return this.#channels.map(({ name, rules }) =>
-        inPlace({ option: name }, () => takenLevel(levels[name] as TripLevel, rules)),
+      return this.#channels.map(({ name, alertOf = name, rules }) =>
+        inPlace({ option: alertOf }, () => takenLevel(levels[alertOf] as TripLevel, rules)),
       );
     });
     for (const [i, channel] of this.#channels.entries()) {
@@ -180,7 +181,7 @@ export class VotedTrip {
     runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {
       for (const [i, { state }] of channels.entries()) state.assumed = union(state.assumed, columns[i]?.assumed ?? []);
     });
-    const byName = new Map(this.#names.map((name, i) => [name, columns[i]]));
+    const byName = new Map(channels.map(({ name }, i) => [name, columns[i]]));
     const events = eventsWithHistory(this.#output.taken(), ({ channel }) => byName.get(channel));
     return excursions ? events : events.filter(({ event }) => event !== "timing" && event !== "rode out");
   }
@@ -218,7 +219,7 @@ export class VotedTrip {
   }
 
   get #names(): string[] {
-    return this.#channels.map(({ name }) => name);
+    return votingChannels(this.#channels).map(({ name }) => name);
   }
 
   /** Carries out a command of a history. */
@@ -229,7 +230,7 @@ export class VotedTrip {
       return;
     }
     for (const channel of this.#channels) {
-      if (bypassed === undefined || bypassed === channel.name) applyCommand(channel, name);
+      if (bypassed === undefined || bypassed === (channel.alertOf ?? channel.name)) applyCommand(channel, name);
     }
   }
 

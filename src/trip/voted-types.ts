@@ -12,6 +12,11 @@ export interface VotedTripSettings extends RelaySettings {
   readonly badChannel: BadChannel;
   /** The channels by name, in order. */
   readonly channels: { readonly [name: string]: ChannelSettings };
+  /**
+   * The alert of each channel, for a mixed vote: below the channel's threshold, in its unit and detector, with its
+   * `sensorFault`. Its events are those of a channel named e.g. `"front alert"`.
+   */
+  readonly alerts?: { readonly [name: string]: ChannelSettings };
 }
 
 /** The settings of a voted trip by name; those of the channels have their place in each. */
@@ -19,6 +24,7 @@ export const votedKeys: Readonly<Record<keyof VotedTripSettings, true>> = /* @__
   vote: true,
   badChannel: true,
   channels: true,
+  alerts: true,
   latching: true,
   contact: true,
   coil: true,

@@ -16,6 +16,12 @@ const cases: Cases = {
   "balance grade, a decimal comma": () => p.permissibleEccentricity("G 6,3", "1500 r/min"),
   "permissibleUnbalance, no rotor": () => p.permissibleUnbalance("G 6.3"),
   "permissibleUnbalance, null for planes": () => p.permissibleUnbalance("G 6.3", { ...rotor, planes: null }),
+  "journalUnbalance, no rotor": () => p.journalUnbalance(),
+  "journalUnbalance, a mistyped fact": () => p.journalUnbalance({ ...rotor, plains: 2 }),
+  "journalUnbalance, a mistyped plane": () => p.journalUnbalance({ ...rotor, planes: { lift: "3 in", right: "2 in" } }),
+  "journalUnbalance, a plane without a unit": () =>
+    p.journalUnbalance({ ...rotor, planes: { left: "3", right: "2 in" } }),
+  "convertUnbalance, no unit": () => p.convertUnbalance("1200 g·mm"),
   "gradeOfUnbalance, no rotor": () => p.gradeOfUnbalance("1200 g·mm"),
   "mass, nothing": () => p.permissibleUnbalance("G 6.3", { speed: "1500 r/min" }),
   "mass, no text": () => p.permissibleUnbalance("G 6.3", { ...rotor, mass: {} }),

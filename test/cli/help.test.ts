@@ -29,6 +29,7 @@ const texts: Readonly<Record<string, string>> = {
   "levels.csv": "time,level\n0,4\n1,5\n2,6\n",
   "points.csv": "known,indicated\n2,2.1\n5,5.1\n",
   "history.csv": "seconds,level\n0,4\n10,9.5\n30,4\n",
+  "bearings.csv": "seconds,front,rear,generator\n0,62,48,41\n10,171,104,47\n30,71,52,42\n",
   "readings.csv":
     "value,unit,detector,frequency,speed,machine\n4.1,mm/s,rms,25,1490,pump 90 kW 1490 r/min category II\n",
   "shaft.csv": "value,speed\n41,1490\n",

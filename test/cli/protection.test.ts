@@ -100,7 +100,7 @@ describe("veladis simulate", () => {
 
   it("compares delays, and lists what happens with one", async () => {
     const { out } = await veladis([...impulse, "--non-latching", "--delay", "0,3"]);
-    expect(out).toMatch(/\n +0 +1 +825 +17:20:56 +827 +normal\n +3 +0 +- +- +- +normal\n/);
+    expect(out).toMatch(/\n +0 +1 +825 +17:20:56 +827 +0 +- +- +normal\n +3 +0 +- +- +- +1 +2 +1 +normal\n/);
     const one = await veladis([
       ...impulse,
       "--latching",
@@ -292,7 +292,9 @@ describe("veladis balance", () => {
     const back = JSON.parse((await veladis(["balance", "--unbalance", "16260 g·mm", ...rotor, "--json"])).out);
     expect(back.grade).toBeCloseTo(6.3, 3);
     expect(back.cautions).toEqual([...cautions]);
-    expect((await veladis(["balance", "--unbalance", "20 oz-in", ...rotor])).out).toMatch(/20 oz-in is G 5\.58/);
+    expect((await veladis(["balance", "--unbalance", "20 oz-in", ...rotor])).out).toMatch(
+      /20 oz-in is 14400 g·mm, G 5\.58/,
+    );
   });
 
   it.each([

@@ -122,13 +122,17 @@ const there = file("there.csv", "kept\n");
 mkdirSync(join(folder, "place"));
 
 const simulate = "simulate --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching";
+const shock =
+  "shock --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--delay|8|--running|2.6 mm/s rms at 1485 r/min";
+const detecting = `${shock}|--detector|rms|--time-constant|1|--high-pass|10`;
+const voting = `${simulate}|--delay|1|--vote|2oo2`;
 const plan = "plan --threshold|9 mm/s rms|--hysteresis|8 %|--delay|8|--latching";
 const overall = "overall --rate|100|--unit|g";
 const table = `table ${readings}|--column|value`;
 
 type Case = readonly [words: string, input?: string];
 
-const args = (words: string): string[] => words.replace(/^(\w+) /, "$1|").split("|");
+const args = (words: string): string[] => words.replace(/^(\w[\w-]*) /, "$1|").split("|");
 
 // biome-ignore format: a row of a table is a line
 const cases: readonly Case[] = [
@@ -169,6 +173,11 @@ const cases: readonly Case[] = [
   [`setpoints --file|${levels}`], [`setpoints --file|${levels}|--from|mm/s rms|--start-up|noon`], ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--delay|soon"],
   ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--sheet|pdf"], ["setpoints 2 mm/s rms"],
   [`setpoints --file|${unclosed}|--column|value|--from|mm/s rms`], [`setpoints --file|${rising}|--from|mm/s rms|--start-up|noon`],
+  // shock and mechanical-switch
+  ["shock"], [`${shock}`], [`${shock}|--detector|rms`], [`${shock}|--detector|rms|--time-constant|one`], [`${shock}|--detector|rms|--time-constant|1`], [`${shock}|--detector|rms|--time-constant|1|--high-pass|ten`],
+  ["shock --threshold|2 g pk|--hysteresis|8 %|--timer-resets|threshold|--delay|2|--running|0.5 g pk at 25 Hz|--detector|peak|--time-constant|1|--high-pass|10"], [`${detecting}|--shape|half-sine`], [`${detecting}|--length|long`], [`${detecting}|--shock|20 g pk`], [`${detecting}|--shock|20 g pk|--length|11`], [`${detecting}|--shock|20 g pk|--length|long|--shape|half-sine`],
+  [`${detecting}|--shock|20 mm/s pk|--length|11|--shape|half-sine`], [`${detecting}|--shock|20 g pk|--length|11|--shape|square`], [`${detecting}|--running|12 mm/s rms at 25 Hz`], [`shock --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--delay|soon|--running|2 mm/s rms at 25 Hz`],
+  ["mechanical-switch"], ["mechanical-switch 2 g pk"], ["mechanical-switch 2 mm/s pk|--speeds|1180 r/min"], ["mechanical-switch 2 g pk|--speeds|1180"], ["mechanical-switch 2 g pk|--limit|2 g pk"], ["mechanical-switch 2 g pk|1 g pk|--limit|7.1 mm/s rms"],
   // simulate
   ["simulate"], ["simulate --timer-resets|threshold"], ["simulate --timer-resets|treshold|--latching"], ["simulate --timer-resets|threshold|--latching"], ["simulate --timer-resets|threshold|--latching|--threshold|9 mm/s rms"],
   ["simulate --timer-resets|threshold|--latching|--threshold|9 mm/s rms|--hysteresis|8 %"], [`${simulate}|--delay|soon|--file|${levels}`], [`${simulate}|--delay|1`], [`${simulate}|--delay|1|--every|1|--column|2|--file|${headless}`],
@@ -177,7 +186,10 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${levels}|--commands|reset`], [`${simulate}|--delay|1|--file|${levels}|--commands|reset at noon`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|two for 30`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2 for ever`],
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
   [`${simulate}|--delay|,|--file|${levels}`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|long`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|0`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|5|--every|1`],
-  [`${simulate}|--delay|1|--file|${mixed}`],
+  [`${simulate}|--delay|1|--file|${mixed}`], [`simulate --threshold|6, 9 in/s pk; 6 in/s pk|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching|--delay|1`],
+  [`${simulate}|--delay|1|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}`], [`${voting}|--column|a`], [`${voting}|--column|2,3|--file|${numbered}|--delay|1,2`], [`${voting}|--column|2,3|--file|${numbered}|--skip-bad`], [`${voting}|--column|2,3|--file|${numbered}|--explain`],
+  [`${voting}|--column|2,3|--file|${numbered}|--sensor-fault|bad`], [`${voting}|--column|2,3|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}|--column|2,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|1,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,DE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,NDE\n0,3,N/A\n"],
+  [`${voting}|--column|2,3|--commands|bypass on at 0`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3|--commands|bypass on DEE at 0`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|9 mm/s rms|--alert-delay|1`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|5 mm/s rms|--alert-delay|soon`],
   [`${simulate}|--delay|1`, "time,level\n08:15,3\n"], [`${simulate}|--delay|1`, "time,level\n24:00:00,3\n"], [`${simulate}|--delay|1|--commands|reset at 105`, "time,level\n100,3\n110,3\n"],
   [`${simulate}|--delay|1`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--column|1`, "level,time\n3,0\n"], [`${simulate}|--delay|1`, "time,level\n0,-3\n1,3\n"], [overall, "a\n1\n\n2\n"],
   // times and bad cells of a series
@@ -198,7 +210,7 @@ const cases: readonly Case[] = [
   ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|8 mm/s rms"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
   ["check --tolerance|5 %|--from|mm/s rms"],
   // balance
-  ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],
+  ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"], ["balance --unbalance|20 oz·in"], ["balance --unbalance|20 oz·in|--speed|1480 r/min|--planes|3 in, 4 in"], ["balance 4W/N|--mass|120 kg|--speed|2980 r/min|--unit|oz"],
   // table
   [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--background|1 mm/s rms`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|pump 90 kW category II|--background|1 mm/s rms|--background-column|1`], [`table ${atRest}|--column|1|--from|mm/s rms|--machine|pump 90 kW category II|--background-column|2`], [`table ${unitsBelow}|--column|2|--from|mm/s rms|--to|in/s pk`],
   [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--explain`],

@@ -13,12 +13,20 @@ export interface SlowChannelSettings {
   readonly inhibit: number;
   readonly multiplier: { readonly factor: number; readonly seconds: number };
   readonly latching: boolean;
+  /** The alert of the channel, where the vote is mixed. */
+  readonly alert?: SlowChannelSettings;
 }
 
 export interface SlowSettings {
   readonly channels: Readonly<Record<string, SlowChannelSettings>>;
   /** Left out for a channel alone. */
-  readonly vote?: { readonly needed: number; readonly badVotes: boolean; readonly latching: boolean };
+  readonly vote?: {
+    readonly needed: number;
+    /** Others at alert, in a mixed vote. */
+    readonly others?: number;
+    readonly badVotes: boolean;
+    readonly latching: boolean;
+  };
 }
 
 /** A level, or what the signal is in place of one. */
@@ -198,6 +206,7 @@ export class SlowTrip {
   isUnable = false;
   private readonly names: readonly string[];
   private readonly channels = new Map<string, SlowChannel>();
+  private readonly alerts = new Map<string, SlowChannel>();
   private instant = 0;
   private firstOutAtTrip: string | null = null;
 
@@ -209,6 +218,11 @@ export class SlowTrip {
     for (const name of this.names) {
       const own = settings.channels[name] as SlowChannelSettings;
       this.channels.set(name, new SlowChannel(own, (event) => this.tell(name, event), time));
+      if (own.alert === undefined) continue;
+      const tellAlert = (event: string): void => {
+        if (["timing", "rode out", "trip", "clear"].includes(event)) this.tell(`${name} alert`, event);
+      };
+      this.alerts.set(name, new SlowChannel(own.alert, tellAlert, time));
     }
   }
 
@@ -228,7 +242,7 @@ export class SlowTrip {
   }
 
   private all(): SlowChannel[] {
-    return this.names.map((name) => this.channels.get(name) as SlowChannel);
+    return [...this.names.map((name) => this.channels.get(name) as SlowChannel), ...this.alerts.values()];
   }
 
   /** The beginning of an instant: steps 2 to 4 of all channels, then the vote. */
@@ -239,6 +253,10 @@ export class SlowTrip {
     for (const name of this.names) {
       const channel = this.channels.get(name) as SlowChannel;
       channel.take(levels[name] ?? channel.signal);
+    }
+    for (const name of this.names) {
+      const alert = this.alerts.get(name);
+      alert?.take(levels[name] ?? alert.signal);
     }
     for (const channel of this.all()) channel.settle(this.instant);
     this.takeVote();
@@ -294,7 +312,7 @@ export class SlowTrip {
       if (!on && vote !== undefined && !vote.latching) this.isVoteSet = false;
     } else {
       const name = command.channel ?? (this.names[0] as string);
-      (this.channels.get(name) as SlowChannel).bypass(command.do === "bypass on");
+      for (const both of [this.channels, this.alerts]) both.get(name)?.bypass(command.do === "bypass on");
     }
   }
 
@@ -314,27 +332,38 @@ export class SlowTrip {
   }
 
   /** What a channel says to the vote. */
-  says(name: string): "healthy" | "bad" | "trip" {
+  says(name: string): "healthy" | "bad" | "trip" | "alert" {
     const channel = this.channels.get(name) as SlowChannel;
     if (channel.isBypassed) return "healthy";
     if (channel.isBad()) return "bad";
-    return channel.isSet() ? "trip" : "healthy";
+    if (channel.isSet()) return "trip";
+    return this.alerts.get(name)?.isSet() ? "alert" : "healthy";
   }
 
   /** At this end, or at the beginning of what comes: how many votes are needed, how many good channels there are, and whether the vote calls for a trip. */
-  count(isNext = false): { readonly needed: number; readonly good: number; readonly calls: boolean } {
+  count(isNext = false): {
+    readonly needed: number;
+    readonly others: number;
+    readonly good: number;
+    readonly calls: boolean;
+  } {
     let needed = this.settings.vote?.needed ?? 1;
-    let [good, trips] = [0, 0];
+    let others = this.settings.vote?.others ?? 0;
+    let [good, trips, alerts] = [0, 0, 0];
     for (const name of this.names) {
       const channel = this.channels.get(name) as SlowChannel;
       const word = this.says(name);
       if (word === "trip") trips++;
+      if (word === "alert") alerts++;
       if (word !== "bad" && !channel.isBypassed) good++;
       const isInhibited = isNext ? channel.isInhibitedNext(this.time) : channel.inhibited;
       const counts = word === "bad" && this.settings.vote?.badVotes === true && (!isInhibited || channel.isSet());
       if (counts && needed > 0) needed--;
+      else if (counts && others > 0) others--;
     }
-    return { needed, good, calls: trips >= needed };
+    // one at its trip that is not needed as such is as good as one at its alert
+    const calls = trips >= needed && trips - needed + alerts >= others;
+    return { needed, others, good, calls };
   }
 
   firstOut(): string | null {
@@ -351,8 +380,8 @@ export class SlowTrip {
   private takeVote(): void {
     const { vote } = this.settings;
     if (vote !== undefined && this.isPowered()) {
-      const { needed, good, calls } = this.count();
-      const isUnable = needed > good;
+      const { needed, others, good, calls } = this.count();
+      const isUnable = needed + others > good;
       if (isUnable !== this.isUnable) this.tell("vote", isUnable ? "protection lost" : "protection back");
       this.isUnable = isUnable;
       if (calls && !this.isVoteSet) {

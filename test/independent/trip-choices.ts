@@ -13,8 +13,12 @@ export interface Channel {
 export const spacings = [1, 1, 0.5, 0.25, 0.1, 0.3] as const;
 
 /** Settings of every kind, with delays and windows that end on times and between them. */
-export function channelOf(r: Seeded, dt: number, latching: boolean): Channel {
-  const threshold = r.oneOf([10, 7.6, 3]);
+export function channelOf(
+  r: Seeded,
+  dt: number,
+  latching: boolean,
+  threshold: number = r.oneOf([10, 7.6, 3]),
+): Channel {
   const [hysteresis, resetLevel] = r.oneOf([
     ["20 %", threshold * 0.8],
     ["5 %", threshold * 0.95],
@@ -55,6 +59,14 @@ export function channelOf(r: Seeded, dt: number, latching: boolean): Channel {
       ...limits.map((limit) => limit * 1.1),
     ],
   };
+}
+
+/** The alert of a channel, below it and with what it does on a fault; the channel is given levels about it, too. */
+export function alertOf(r: Seeded, dt: number, channel: Channel): Channel {
+  const { told, slow } = channelOf(r, dt, false, r.oneOf([2.5, 1.5]));
+  const { sensorFault } = channel.slow;
+  (channel.levels as number[]).push(slow.threshold, slow.resetLevel * 0.999);
+  return { told: { ...told, sensorFault }, slow: { ...slow, sensorFault }, levels: [] };
 }
 
 /** Any level, the last one again, a fault; above the range of a loop where that can be told. */

@@ -2,7 +2,7 @@ import type { TripLogic, VotedTrip } from "../../src/entries/protection";
 import type { currentLoop } from "../../src/entries/sensor";
 import { type Seeded, seeded } from "./seeded";
 import { type SlowCommand, type SlowSettings, type SlowSignal, SlowTrip, slowHistory } from "./slow-trip";
-import { type Channel, channelOf, commandOf, signalOf, spacings } from "./trip-choices";
+import { alertOf, type Channel, channelOf, commandOf, signalOf, spacings } from "./trip-choices";
 
 /** What of the library is asked. */
 export interface TripLibrary {
@@ -45,13 +45,15 @@ function stateLines(trip: AnyTrip, { model, names }: Driven, normallyEnergised: 
   const isVoted = names.length > 0;
   const energised = model.hasPower() && model.isOutputSet() !== normallyEnergised;
   const contact = energised === normallyOpen ? "closed" : "open";
-  const { needed, good, calls } = model.count();
+  const { needed, others, good, calls } = model.count();
+  const isMixed = model.settings.vote?.others !== undefined;
+  const left = isMixed ? `${needed} danger and ${others} alert of ${good}` : `${needed}oo${good}`;
   // without power no votes are taken, and what they would need is not said
   const voteOf = (first: unknown, voting: unknown, unable: unknown, effective: unknown, says: string) =>
     ` ${first} ${model.hasPower() ? `${voting} ${unable} ${effective}` : ""} ${says}`;
   const own = status.channels as Record<string, string> | undefined;
   const library = `${status.output} ${status.coil} ${status.contact}${isVoted ? voteOf(status.firstOut, status.voting, status.unable, status.effective, names.map((name) => own?.[name]).join()) : ""}`;
-  const expected = `${energised === normallyEnergised ? "healthy" : "trip"} ${energised ? "energised" : "de-energised"} ${contact}${isVoted ? voteOf(model.firstOut(), calls, needed > good, `${needed}oo${good}`, names.map((name) => model.says(name)).join()) : ""}`;
+  const expected = `${energised === normallyEnergised ? "healthy" : "trip"} ${energised ? "energised" : "de-energised"} ${contact}${isVoted ? voteOf(model.firstOut(), calls, needed + others > good, left, names.map((name) => model.says(name)).join()) : ""}`;
   return { library, expected };
 }
 
@@ -68,17 +70,32 @@ function tripHistory(library: TripLibrary, r: Seeded): Told {
   const channels = isVoted ? names.map(() => channelOf(r, dt, false)) : [channelOf(r, dt, latching)];
   const needed = isVoted ? r.whole(1, names.length) : 1;
   const badChannel = r.oneOf(["votes to trip", "does not vote"]);
+  const others = isVoted && needed < names.length && r.chance(0.5) ? r.whole(1, names.length - needed) : undefined;
+  const alerts = others === undefined ? [] : channels.map((one) => alertOf(r, dt, one));
   const settings = isVoted
     ? {
         ...relay,
-        vote: `${needed}oo${names.length}`,
+        vote:
+          others === undefined
+            ? `${needed}oo${names.length}`
+            : `${needed} danger and ${others} alert of ${names.length}`,
         badChannel,
+        ...(others !== undefined && {
+          alerts: Object.fromEntries(names.map((name, i) => [name, (alerts[i] as Channel).told])),
+        }),
         channels: Object.fromEntries(names.map((name, i) => [name, (channels[i] as Channel).told])),
       }
     : { ...relay, ...(channels[0] as Channel).told };
   const slow: SlowSettings = {
-    channels: Object.fromEntries((isVoted ? names : ["-"]).map((name, i) => [name, (channels[i] as Channel).slow])),
-    ...(isVoted && { vote: { needed, badVotes: badChannel === "votes to trip", latching } }),
+    channels: Object.fromEntries(
+      (isVoted ? names : ["-"]).map((name, i) => {
+        const alert = alerts[i]?.slow;
+        return [name, { ...(channels[i] as Channel).slow, ...(alert !== undefined && { alert }) }];
+      }),
+    ),
+    ...(isVoted && {
+      vote: { needed, ...(others !== undefined && { others }), badVotes: badChannel === "votes to trip", latching },
+    }),
   };
   const told: string[] = [`settings ${JSON.stringify(settings)}`];
   const lines: string[] = [];

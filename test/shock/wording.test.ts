@@ -21,7 +21,14 @@ const immune = {
 const immunity = (changed: object, running: unknown = "2.6 mm/s rms at 1485 r/min", options?: object) =>
   p.shockImmunity({ ...immune, ...changed }, running, options);
 
+const response = (shock: unknown) => p.shockResponse(immune, "2.6 mm/s rms at 1485 r/min", shock);
+
 const cases: Cases = {
+  "shockResponse, no shock": () => response(undefined),
+  "shockResponse, a mistyped part": () => response({ peak: "20 g pk", miliseconds: 5 }),
+  "shockResponse, a shock in velocity": () => response({ peak: "20 mm/s pk", milliseconds: 5 }),
+  "shockResponse, a shape that is none": () => response({ peak: "20 g pk", milliseconds: 5, shape: "halfsine" }),
+  "shockResponse, a shock of no length": () => response({ peak: "20 g pk", milliseconds: 0 }),
   "detectedLevels, a mistyped option": () => detected([1], { rate: 1, detector: rms, initail: 1 }),
   "mechanicalSwitch, a mistyped option": () => p.mechanicalSwitch("2 g pk", { limits: "7.1 mm/s rms" }),
   "detectedLevels, no options": () => detected([1]),

@@ -33,6 +33,35 @@ describe("votes", () => {
     }
   });
 
+  it.each([
+    [1, 1, 2],
+    [1, 1, 3],
+    [1, 2, 4],
+    [2, 1, 4],
+  ])(
+    "%d danger and %d alert of %d over every combination, against a search for the channels that do it",
+    (needed, alerts, of) => {
+      const words = ["trip", "alert", "healthy", "bad"] as const;
+      const combinations = (length: number): ChannelVote[][] =>
+        length === 0 ? [[]] : combinations(length - 1).flatMap((rest) => words.map((one) => [one, ...rest]));
+      for (const channels of combinations(of)) {
+        for (const bad of badChannels) {
+          const isAtDanger = (one: ChannelVote) => one === "trip" || (one === "bad" && bad === "votes to trip");
+          // every way to name some channels as those at danger and others as those at alert
+          const found = Array.from({ length: 3 ** of }, (_, code) =>
+            channels.map((one, i) => [one, Math.floor(code / 3 ** i) % 3] as const),
+          ).some(
+            (named) =>
+              named.filter(([, role]) => role === 1).length === needed &&
+              named.filter(([, role]) => role === 2).length === alerts &&
+              named.every(([one, role]) => role === 0 || isAtDanger(one) || (role === 2 && one === "alert")),
+          );
+          expect(voted(`${needed} danger and ${alerts} alert of ${of}`, channels, bad).trip).toBe(found);
+        }
+      }
+    },
+  );
+
   it.each(votesInPrint.flatMap(({ expected }) => [...expected]))("%s, met in print, is a vote", (vote) => {
     const channels = Array.from({ length: Number(vote.split("oo")[1]) }, () => "trip" as const);
     expect(voted(vote, channels, "does not vote").trip).toBe(true);

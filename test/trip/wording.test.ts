@@ -14,6 +14,15 @@ const relay = { latching: true, contact: "normally open", coil: "normally energi
 const pair = { vote: "1oo2", badChannel: "votes to trip", ...relay, channels: { DE: settings, NDE: settings } };
 const votedTrip = (changed: object) => new p.VotedTrip({ ...pair, ...changed });
 
+const alert = { ...settings, threshold: "0.1 in/s pk" };
+const mixed = { ...pair, vote: "1 danger and 1 alert of 2", alerts: { DE: alert, NDE: alert } };
+const mixedTrip = (changed: object) => new p.VotedTrip({ ...mixed, ...changed });
+const mixedState = (changed: object) => {
+  const state = mixedTrip({}).snapshot();
+  const channels = { ...state.channels, "DE alert": { ...state.channels["DE alert"], ...changed } };
+  return mixedTrip({}).resume({ ...state, channels });
+};
+
 const pairRun = (options: object) => votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, 1, options);
 const pairState = (changed: object) => new p.VotedTrip(pair, { ...votedTrip({}).snapshot(), ...changed });
 const stepped = () => {
@@ -174,6 +183,24 @@ const cases: Cases = {
   "VotedTrip.run, no time between levels": () => votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, 0),
   "VotedTrip.run, histories of two lengths": () => votedTrip({}).run({ DE: [0.2], NDE: [0.2, 0.3] }, 1),
   "VotedTrip, a setting of the channels beside them": () => votedTrip({ threshold: "7.1 mm/s rms" }),
+  "voteAlternatives, no settings": () => p.voteAlternatives(undefined, { DE: [0.2], NDE: [0.2] }, 1),
+  "voteAlternatives, no histories": () => p.voteAlternatives(pair, undefined, 1),
+  "voteAlternatives, a mistyped option": () => p.voteAlternatives(pair, { DE: [0.2], NDE: [0.2] }, 1, { comands: [] }),
+  "VotedTrip, a mixed vote without an alert": () => votedTrip({ vote: "1 danger and 0 alert of 2" }),
+  "VotedTrip, a mixed vote without alerts": () => mixedTrip({ alerts: undefined }),
+  "VotedTrip, an alert of one channel alone": () => mixedTrip({ alerts: { DE: alert } }),
+  "VotedTrip, alerts that do not vote": () => mixedTrip({ vote: "2oo2" }),
+  "VotedTrip, an alert at the trip": () => mixedTrip({ alerts: { DE: settings, NDE: alert } }),
+  "VotedTrip, an alert in another unit": () =>
+    mixedTrip({ alerts: { DE: { ...alert, threshold: "1 mm/s rms" }, NDE: alert } }),
+  "VotedTrip, an alert with a rule for faults of its own": () =>
+    mixedTrip({ alerts: { DE: { ...alert, sensorFault: "hold" }, NDE: alert } }),
+  "VotedTrip, a channel named as the alert of another": () =>
+    mixedTrip({
+      channels: { DE: settings, "DE alert": settings },
+      alerts: { DE: alert, "DE alert": alert },
+    }),
+  "VotedTrip.resume, an alert that is bypassed alone": () => mixedState({ bypassed: true }),
   "VotedTrip, no channels": () => votedTrip({ channels: null }),
   "VotedTrip, null for a channel": () => votedTrip({ channels: { DE: settings, NDE: null } }),
   "VotedTrip.step, no levels": () => votedTrip({}).step(undefined, 1),

@@ -1,6 +1,9 @@
 import {
   centrifugalForce,
+  convertUnbalance,
   gradeOfUnbalance,
+  type JournalUnbalance,
+  journalUnbalance,
   type PermissibleUnbalance,
   permissibleUnbalance,
   unbalanceHistories,
@@ -21,6 +24,11 @@ import type { balancePage } from "./balance-page";
 
 const NOTE = "G is the speed of the centre of mass of the rotor turning free in space, no reading on a housing.";
 
+type Given = ParsedOptions<typeof balancePage.options>;
+
+/** `4W/N` as people write it. */
+const perJournal = /^4\s*[x·*]?\s*w\s*\/\s*n$/i;
+
 function planesOf(written: string | undefined): { planes?: { left: string; right: string } } {
   if (written === undefined) return {};
   const [left, right, ...more] = parts(written);
@@ -31,20 +39,63 @@ function planesOf(written: string | undefined): { planes?: { left: string; right
   });
 }
 
-function permissibleText({
-  grade,
-  inSeries,
-  eccentricity,
-  unbalance,
-  planes,
-  force,
-  source,
-  note,
-}: PermissibleUnbalance): string {
+/** Writes an unbalance in g·mm in another unit. */
+function inUnit(unit: string): (grams: number) => string {
+  const factor = convertUnbalance("1 g·mm", unit);
+  return (grams) => significant(grams * factor, 4);
+}
+
+function journalText({ loads, planes, unbalance, grade, force, source, note }: JournalUnbalance, unit: string): string {
+  const written = inUnit(unit);
+  const shown = visibleText(unit);
+  return (
+    "4 W / N for each journal\n" +
+    `  load on journal     ${significant(loads.left, 4)} kg left and ${significant(loads.right, 4)} right\n` +
+    `  residual unbalance  ${written(planes.left)} ${shown} left and ${written(planes.right)} right, ${written(unbalance)} together\n` +
+    `  as a grade          G ${significant(grade)}\n` +
+    `  centrifugal force   ${significant(force)} N together at that speed\n\n` +
+    wrapped(`${note}.`) +
+    wrapped(`${source.title}; ${source.where} (from memory: nobody has checked it against a printed copy)`)
+  );
+}
+
+/** The force of an unbalance, of which no mass is needed. */
+async function printForce(given: Given, io: Io, unbalance: string): Promise<number> {
+  const { values } = given;
+  const speed = frequency(requireOption(given, "speed"));
+  const force = centrifugalForce(unbalance, speed);
+  const grams = convertUnbalance(unbalance, "g·mm");
+  const text =
+    `${visibleText(unbalance)} is ${inUnit(values.unit)(grams)} ${visibleText(values.unit)}, centrifugal force ${significant(force)} N at ${visibleText(values.speed as string)}\n\n` +
+    wrapped("Without --mass no grade is told.");
+  if (values.planes !== undefined || values.explain) {
+    throw new VeladisError("missing-option", {
+      expected: `--mass beside ${values.explain ? "--explain" : "--planes"}`,
+      received: "nothing",
+    });
+  }
+  await io.out(
+    values.json
+      ? jsonLine("force of unbalance", { force, unbalance: grams }, { ...inUnitTold(values.unit, grams), cautions })
+      : text + cautionsText(),
+  );
+  return exitCodes.done;
+}
+
+/** The unbalance in the unit asked for, as data. */
+function inUnitTold(unit: string, grams: number): object {
+  return { inUnit: { value: grams * convertUnbalance("1 g·mm", unit), unit } };
+}
+
+function permissibleText(
+  { grade, inSeries, eccentricity, unbalance, planes, force, source, note }: PermissibleUnbalance,
+  unit: string,
+): string {
+  const written = inUnit(unit);
   return (
     `G ${grade}${inSeries ? "" : " (not one of the standard's grades)"}\n` +
     `  eccentricity        ${significant(eccentricity)} um (g·mm per kg)\n` +
-    `  residual unbalance  ${significant(unbalance, 4)} g·mm, ${significant(planes.left, 4)} left and ${significant(planes.right, 4)} right\n` +
+    `  residual unbalance  ${written(unbalance)} ${visibleText(unit)}, ${written(planes.left)} left and ${written(planes.right)} right\n` +
     `  centrifugal force   ${significant(force)} N at service speed\n\n` +
     wrapped(`${note}.`) +
     wrapped(`${source.title}; ${source.where}`)
@@ -52,8 +103,13 @@ function permissibleText({
 }
 
 /** Balance grades in both directions. */
-export async function printBalance(given: ParsedOptions<typeof balancePage.options>, io: Io): Promise<number> {
+export async function printBalance(given: Given, io: Io): Promise<number> {
   const { values, texts } = given;
+  const { unit } = values;
+  if (values.unbalance !== undefined && values.mass === undefined) {
+    requireAlone("unbalance", texts);
+    return printForce(given, io, values.unbalance);
+  }
   const rotor = { mass: requireOption(given, "mass"), speed: frequency(requireOption(given, "speed")) };
   if (values.unbalance !== undefined) {
     requireAlone("unbalance", texts);
@@ -66,9 +122,12 @@ export async function printBalance(given: ParsedOptions<typeof balancePage.optio
         ? jsonLine(
             "grade of unbalance",
             { grade, force, note: NOTE },
-            { cautions, ...explainedSteps(values.explain, ...explained) },
+            {
+              ...inUnitTold(unit, convertUnbalance(values.unbalance, "g·mm")),
+              ...{ cautions, ...explainedSteps(values.explain, ...explained) },
+            },
           )
-        : `${visibleText(values.unbalance)} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${values.explain ? explainedText(explained) : ""}${cautionsText()}`,
+        : `${visibleText(values.unbalance)} is ${inUnit(unit)(convertUnbalance(values.unbalance, "g·mm"))} ${visibleText(unit)}, G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${values.explain ? explainedText(explained) : ""}${cautionsText()}`,
     );
     return exitCodes.done;
   }
@@ -79,12 +138,29 @@ export async function printBalance(given: ParsedOptions<typeof balancePage.optio
       received: "nothing",
     });
   }
+  if (perJournal.test(grade)) {
+    const found = journalUnbalance({ ...rotor, ...planesOf(values.planes) });
+    const explained: Explained = ["", found];
+    await io.out(
+      values.json
+        ? jsonLine("journal unbalance", found, {
+            ...inUnitTold(unit, found.unbalance),
+            ...{ cautions, ...explainedSteps(values.explain, explained) },
+          })
+        : journalText(found, unit) + (values.explain ? explainedText([explained]) : "") + cautionsText(),
+    );
+    return exitCodes.done;
+  }
   const found = permissibleUnbalance(grade, { ...rotor, ...planesOf(values.planes) });
   const explained: Explained = ["", found];
   await io.out(
     values.json
-      ? jsonLine("permissible unbalance", found, { cautions, ...explainedSteps(values.explain, explained) })
-      : permissibleText(found) + (values.explain ? explainedText([explained]) : "") + cautionsText(),
+      ? jsonLine("permissible unbalance", found, {
+          ...inUnitTold(unit, found.unbalance),
+          cautions,
+          ...explainedSteps(values.explain, explained),
+        })
+      : permissibleText(found, unit) + (values.explain ? explainedText([explained]) : "") + cautionsText(),
   );
   return exitCodes.done;
 }

@@ -20,6 +20,8 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   sql: async () => (await import("./sql")).printSql,
   setpoints: async () => (await import("./setpoints")).printSetpoints,
   simulate: async () => (await import("./simulate")).simulateHistory,
+  shock: async () => (await import("./shock")).printShock,
+  "mechanical-switch": async () => (await import("./mechanical-switch")).printMechanicalSwitch,
   check: async () => (await import("./check")).checkReading,
   plan: async () => (await import("./plan")).printPlan,
   balance: async () => (await import("./balance")).printBalance,

@@ -11,11 +11,16 @@ export const simulatePage = {
   does: "What a vibration switch with these settings does on a recorded history: when it trips, when it clears, and what its delay rides out. Each level stands until the time of the next. All settings are told, and what would have happened without each mask: delay, start inhibit, multiplier, bypass.",
   examples: [
     'veladis simulate --file history.csv --from "mm/s rms" --threshold "9 mm/s rms" \\\n    --hysteresis "8 %" --delay 8 --timer-resets threshold --latching',
-    'veladis simulate --file history.csv --time seconds --column level --from "mm/s rms" \\\n    --threshold "6 mm/s rms" --hysteresis "0.4 mm/s rms" --delay 0,2,5,10 \\\n    --timer-resets threshold --non-latching',
+    'veladis simulate --file bearings.csv --from "um pp" --column front,rear,generator \\\n    --vote "1 danger and 1 alert of 3" --threshold "160 um pp" --alert "100 um pp" \\\n    --hysteresis "5 %" --delay 1 --alert-delay 1 --timer-resets threshold --latching',
+    'veladis simulate --file history.csv --time seconds --column level --from "mm/s rms" \\\n    --threshold "6, 9 mm/s rms" --hysteresis "0.4 mm/s rms" --delay 0,2,5,10 \\\n    --timer-resets threshold --non-latching',
   ],
   options: {
     ...grouped("settings", {
       ...tripOptions,
+      threshold: {
+        ...tripOptions.threshold,
+        help: `${tripOptions.threshold.help}; several, "6, 9 mm/s rms", are compared`,
+      },
       delay: { ...tripOptions.delay, help: `${tripOptions.delay.help}; several, with commas, are compared` },
       "sensor-fault": {
         ...tripOptions["sensor-fault"],
@@ -40,6 +45,26 @@ export const simulatePage = {
         example: '"2 for 30"',
       },
     }),
+    ...grouped("vote", {
+      vote: {
+        argument: "<m of n>",
+        help: 'channels that vote, each a column of the file: so many of them at the threshold, or "1 danger and 1 alert of 3"',
+        example: "2oo3",
+      },
+      "bad-channel": {
+        argument: "<what>",
+        help: "what a channel counts for whose sensor fault is bad",
+        example: '"votes to trip"',
+        list: "bad channels",
+        otherwise: "refused where it can matter",
+      },
+      alert: {
+        argument: "<reading>",
+        help: "the alert of every channel, below the threshold, for a vote that counts alerts",
+        example: '"100 um pp"',
+      },
+      "alert-delay": { argument: "<seconds>", help: "on-delay of the alert in s; 0 for none", example: "1" },
+    }),
     ...grouped("history", {
       file: {
         argument: "<csv>",
@@ -55,9 +80,9 @@ export const simulatePage = {
       times,
       column: {
         argument: "<column>",
-        help: "name or number of the column of levels",
+        help: "name or number of the column of levels; with --vote one a channel, with commas",
         example: "level",
-        otherwise: "2 where there are two",
+        otherwise: "2 where there are two; with --vote refused",
       },
       every: {
         argument: "<seconds>",
@@ -83,7 +108,7 @@ export const simulatePage = {
       },
       commands: {
         argument: "<list>",
-        help: "what is done meanwhile, at seconds from the first row",
+        help: "what is done meanwhile, at seconds from the first row; with --vote a bypass names its column: bypass on rear at 10",
         example: '"reset at 900, start at 0, bypass on at 10, power lost at 60"',
       },
     }),

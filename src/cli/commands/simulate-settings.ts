@@ -17,6 +17,16 @@ export type GivenHistory = ParsedOptions<typeof simulatePage.options>;
 /** The relay of a switch that none was told of: it fails to the safe side, and its contact is printed only when asked for. */
 const RELAY = "normally open, normally energised";
 
+/** Refuses options of a vote where there is none. */
+export function requireNoVote({ values }: GivenHistory): void {
+  const name = (["bad-channel", "alert", "alert-delay"] as const).find((one) => values[one] !== undefined);
+  if (name === undefined) return;
+  throw new VeladisError("missing-option", {
+    expected: `--vote such as 2oo3 beside --${name}: one channel alone has no vote`,
+    received: "nothing",
+  });
+}
+
 /** The commands of a list such as `"reset at 900, start at 0"`. */
 export function commandsOf(list: string | undefined): TripCommand[] {
   return (list === undefined ? [] : parts(list)).map((one) => {
@@ -82,10 +92,19 @@ export function seriesSettings({
       received: "both",
     });
   }
+  const ofVote =
+    "a row in which one channel has no level has those of the others; --sensor-fault takes an empty cell as a fault";
   const cannot = "levels are evenly spaced, so none can be left out: those behind it would move in time";
   return {
     written: writtenAs(values),
-    skipBad: every !== undefined ? { cannot } : isSkipped ? "given" : "not given",
+    skipBad:
+      values.vote !== undefined
+        ? { cannot: ofVote }
+        : every !== undefined
+          ? { cannot }
+          : isSkipped
+            ? "given"
+            : "not given",
     ...(times !== undefined && { times }),
   };
 }

@@ -1,37 +1,48 @@
-import { basename } from "node:path";
-import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { lazily, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
 import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { columnsText } from "../input/column-read";
-import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
-import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
 import { requireOption } from "../options/option-values";
+import { thresholdsOf } from "../options/threshold-list";
 import { exitCodes } from "../print/exit-codes";
+import { riddenOut } from "../print/ridden-out";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
+import { hasFaults, historyFile } from "./history-file";
 import {
   commandsOf,
   delaysOf,
   type GivenHistory,
   longestGapOf,
   requireInHistory,
-  seriesSettings,
+  requireNoVote,
   settingsOf,
 } from "./simulate-settings";
+
+/** The settings with the lowest threshold: by them most levels before a gap are high. */
+function lowestOf(all: readonly TripSettings[]): TripSettings {
+  const thresholdOf = (one: TripSettings): number => new TripLogic(one).rules.threshold.value;
+  return all.reduce((lowest, one) => (thresholdOf(one) < thresholdOf(lowest) ? one : lowest));
+}
 
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
+  if (values.vote !== undefined) return (await import("./simulate-vote")).simulateVote(given, io);
+  requireNoVote(given);
   const settings = settingsOf(given);
+  const thresholds = thresholdsOf(settings.threshold);
   const delays = delaysOf(given);
   const from = requireOption(given, "from");
   const commands = commandsOf(values.commands);
   const longest = longestGapOf(given);
   // Settings are read before the file, so that a slip in them shows at once.
-  const [first, ...more] = delays.map((onDelay) => ({ ...settings, onDelay }));
+  const [first, ...more] = thresholds.flatMap((threshold) =>
+    delays.map((onDelay) => ({ ...settings, threshold, onDelay })),
+  );
   if (first === undefined) {
     throw new VeladisError("missing-option", {
       expected: "--delay with an on-delay in s",
@@ -39,30 +50,10 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     });
   }
   for (const one of [first, ...more]) new TripLogic(one);
-  const every = values.every === undefined ? undefined : parseNumeral(values.every, "a time between levels in s");
-  const file = namedFile(values.file);
-  const stream = await inputStream(io, file);
-  if (stream === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "--file with a CSV of time and level, or piped CSV",
-      received: "nothing",
-    });
-  }
-  const name = file === undefined ? "standard input" : basename(file);
-  const faults = values["sensor-fault"] !== undefined;
-  const history = await csvLevels(stream, {
-    file: name,
-    from,
-    ...seriesSettings(given),
-    column: values.column,
-    faults: !faults ? "none" : values["sensor-fault"] === "alarm" ? "said or over range" : "said",
-    even: every === undefined ? undefined : { by: `--every ${values.every}`, seconds: every },
-    timed: values.every === undefined,
-    time: values.time,
-  });
+  const { name, history, dt } = await historyFile(given, io, { column: values.column });
   const { levels, times } = history;
-  if (every === undefined) requireInHistory(commands, times, history.begins);
-  const dt = every ?? times;
+  const faults = hasFaults(given);
+  if (values.every === undefined) requireInHistory(commands, times, history.begins);
   const written = {
     as: from,
     ...(values.at !== undefined && { at: frequency(values.at) }),
@@ -70,9 +61,18 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   };
   const simulate = (tried: TripSettings): Simulation => {
     const logic = new TripLogic(tried);
-    const events = logic.run(levels, dt, { ...written, commands, excursions: values.excursions });
-    const unmasked = unmaskedTrips(tried, levels, dt, { ...written, commands });
-    return { logic, onDelay: tried.onDelay, events, status: logic.status, unmasked };
+    const all = logic.run(levels, dt, { ...written, commands, excursions: true });
+    const events = values.excursions ? all : all.filter(({ event }) => event !== "timing" && event !== "rode out");
+    const unmasked = lazily(() => unmaskedTrips(tried, levels, dt, { ...written, commands }));
+    const { onDelay } = tried;
+    const { status } = logic;
+    return {
+      ...{ logic, settings: tried, onDelay, events, status },
+      rodeOut: riddenOut(all, onDelay, status.time),
+      get unmasked() {
+        return unmasked();
+      },
+    };
   };
   const answer: SimulationAnswer = {
     file: name,
@@ -93,7 +93,10 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     isGapGiven: longest !== undefined,
     gaps:
       values.every === undefined
-        ? levelGaps(first, levels, times, { ...written, ...(longest !== undefined && { longest }) })
+        ? levelGaps(lowestOf([first, ...more]), levels, times, {
+            ...written,
+            ...(longest !== undefined && { longest }),
+          })
         : undefined,
   };
   io.err(seriesText(history.told, values.json));

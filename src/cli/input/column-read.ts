@@ -8,7 +8,10 @@ export interface ColumnRead {
 }
 
 /** The columns of a series that were read, by what stands in them. */
-export type ColumnsRead = Readonly<Partial<Record<"level" | "time" | "known" | "indicated", ColumnRead>>>;
+export type ColumnsRead = Readonly<Partial<Record<"level" | "time" | "known" | "indicated", ColumnRead>>> & {
+  /** Those of further channels. */
+  readonly others?: readonly ColumnRead[];
+};
 
 /** The column of this index. */
 export function columnRead(header: readonly string[], index: number): ColumnRead {
@@ -20,7 +23,8 @@ function columnText({ number, heading }: ColumnRead): string {
 }
 
 /** The columns of levels and times, in words. */
-export function columnsText({ level, time }: ColumnsRead): string {
-  const texts = [level && `levels in ${columnText(level)}`, time && `times in ${columnText(time)}`];
+export function columnsText({ level, others = [], time }: ColumnsRead): string {
+  const more = others.map((one) => ` and ${columnText(one)}`).join("");
+  const texts = [level && `levels in ${columnText(level)}${more}`, time && `times in ${columnText(time)}`];
   return texts.filter((text) => text !== undefined).join(", ");
 }

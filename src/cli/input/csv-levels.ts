@@ -17,6 +17,8 @@ import { type Spacing, TimesBeside } from "./times-beside";
 export interface CsvLevels {
   /** NaN where the cell says that there was no good signal. */
   readonly levels: Float64Array;
+  /** Those of further channels. */
+  readonly others: readonly Float64Array[];
   /** Empty when no times are read. */
   readonly times: Float64Array;
   /** The first time as the file has it; left out where that is 0 s. */
@@ -64,12 +66,13 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const { timed, faults, written } = options;
   const { decimalComma } = written;
   const levels: number[] = [];
+  const others = (options.others ?? []).map((): number[] => []);
   const overRange = new NotedRows();
   const types = typeTold(`--from ${shown(options.from)}`, options.from);
   let beside: TimesBeside | undefined;
   let times: TimeColumn | undefined;
   let unitRefused: RowRefused = () => undefined;
-  let index: ReturnType<typeof seriesColumns> = { level: 0, time: undefined };
+  let index: ReturnType<typeof seriesColumns> = { level: 0, others: [], time: undefined };
   let columns: ColumnsRead = {};
 
   const levelOf = (cell: string, line: number): number | Unread => {
@@ -87,10 +90,10 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
     header(cells, headings) {
       index = seriesColumns(cells, options, written);
-      const { level, time } = index;
+      const { level, others: more, time } = index;
       unitRefused = rowUnitsRefusal(
         headings,
-        { read: [level], others: time === undefined ? [] : [time] },
+        { read: [level, ...more], others: time === undefined ? [] : [time] },
         types,
         written,
       );
@@ -101,7 +104,8 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
         times = new TimeColumn(options.times, decimalComma, timeUnitSaid(headings, time, told, written));
       }
       columns = {
-        level: columnRead(headings, index.level),
+        level: columnRead(headings, level),
+        ...(more.length > 0 && { others: more.map((one) => columnRead(headings, one)) }),
         ...(index.time !== undefined && { time: columnRead(headings, index.time) }),
       };
     },
@@ -110,10 +114,18 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
       if (otherUnit !== undefined) return { what: otherUnit.received, never: "unit" };
       const level = levelOf(cells[index.level] as string, line);
       if (typeof level !== "number") return level;
+      const more: number[] = [];
+      for (const other of index.others) {
+        const one = levelOf(cells[other] as string, line);
+        if (typeof one !== "number") return one;
+        more.push(one);
+      }
       const unread = times && takeTime(times, cells[index.time as number] as string, line);
-      if (unread === undefined) levels.push(level);
-      if (unread === undefined) beside?.add(cells);
-      return unread;
+      if (unread !== undefined) return unread;
+      levels.push(level);
+      for (const [i, one] of more.entries()) others[i]?.push(one);
+      beside?.add(cells);
+      return undefined;
     },
   });
   beside?.check();
@@ -127,6 +139,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   };
   return {
     levels: Float64Array.from(levels),
+    others: others.map((one) => Float64Array.from(one)),
     times: read?.times ?? new Float64Array(0),
     ...(read?.begins !== undefined && { begins: read.begins }),
     told,

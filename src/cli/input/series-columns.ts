@@ -7,6 +7,8 @@ import { headedColumn } from "./headed-column";
 export interface ColumnsTold {
   /** That of the levels. */
   readonly column?: string | undefined;
+  /** Those of the levels of further channels. */
+  readonly others?: readonly string[] | undefined;
   /** That of their times. */
   readonly time?: string | undefined;
   /** Whether times are read. */
@@ -22,9 +24,9 @@ export interface ColumnsTold {
  */
 export function seriesColumns(
   header: readonly string[],
-  { column, time, timed }: ColumnsTold,
+  { column, others = [], time, timed }: ColumnsTold,
   written: WrittenAs,
-): { readonly level: number; readonly time: number | undefined } {
+): { readonly level: number; readonly others: readonly number[]; readonly time: number | undefined } {
   if (column === undefined && header.length > 2) {
     throw new VeladisError("missing-option", {
       expected: "which of the columns holds the levels, as in --column 2",
@@ -33,12 +35,13 @@ export function seriesColumns(
     });
   }
   const level = headedColumn(header, column ?? Math.min(1, header.length - 1), written);
-  if (!timed) return { level, time: undefined };
+  const more = others.map((one) => headedColumn(header, one, written));
+  if (!timed) return { level, others: more, time: undefined };
   const times = headedColumn(header, time ?? 0, written);
-  if (times !== level) return { level, time: times };
+  if (times !== level && !more.includes(times)) return { level, others: more, time: times };
   throw new VeladisError("missing-option", {
     expected: "a column of times and another of levels, as in --time 1 and --column 2",
-    received: `column ${level + 1} for both`,
+    received: `column ${times + 1} for both`,
     allowed: columnsListed(header),
   });
 }

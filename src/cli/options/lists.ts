@@ -4,6 +4,7 @@ import { frequencyUnits } from "../../frequency/index";
 import { builtInSchemes } from "../../severity/index";
 import { bandEdges, trends, windows } from "../../signal/index";
 import { sqlDialects } from "../../sql/index";
+import { badChannels } from "../../trip/index";
 import { units } from "../../units/index";
 import { decisionRules } from "../../verification/index";
 import { rawFormats } from "../input/raw-samples";
@@ -17,6 +18,7 @@ export const lists = {
   "frequency units": () => Object.keys(frequencyUnits),
   relays: () => contacts.flatMap((contact) => coils.map((coil) => `${contact}, ${coil}`)),
   "sensor faults": () => [...sensorFaults],
+  "bad channels": () => [...badChannels],
   roundings: () => [...roundings],
   // a value that begins with a dash looks like an option
   edges: () => Object.keys(bandEdges).map((rule) => rule.replace(/^-| /g, "")),

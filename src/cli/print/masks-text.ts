@@ -1,5 +1,6 @@
+import { significant } from "../../reading/index";
 import type { TripMask, TripOutcome } from "../../trip/index";
-import { type Simulation, secondsText, type TimeText } from "./simulation-text";
+import { hasThresholds, type Simulation, secondsText, type TimeText } from "./simulation-text";
 import { textTable } from "./text-table";
 
 /** A mask with its setting. */
@@ -64,11 +65,26 @@ function comparedRows(simulations: readonly Simulation[], timeText: TimeText): s
   ];
 }
 
+/** Several thresholds: a row each, with the time of the first trip without any mask, which no delay changes. */
+function thresholdRows(simulations: readonly Simulation[], timeText: TimeText): string {
+  const first = simulations.filter(
+    ({ logic }, i) => simulations.findIndex((other) => other.logic.rules.setAt === logic.rules.setAt) === i,
+  );
+  return textTable(
+    [{ title: "threshold" }, { title: "without any delay or other mask" }],
+    first.map(({ logic: { rules }, unmasked }) => [
+      `${significant(rules.threshold.value)} ${rules.type}`,
+      outcomeText(unmasked.withoutAny, timeText),
+    ]),
+  );
+}
+
 /** What would have happened without each of the masks in force. */
 export function masksText(simulations: readonly Simulation[], timeText: TimeText): string {
   const [first, ...more] = simulations as [Simulation, ...Simulation[]];
   if (more.length === 0)
     return `\n${textTable([{ title: "masks" }, { title: "what happens" }], rowsOf(first, timeText))}`;
+  if (hasThresholds(simulations)) return `\n${thresholdRows(simulations, timeText)}`;
   const delays = simulations.map(({ onDelay }) => ({
     title: `${secondsText(onDelay)} s`,
     align: "right" as const,

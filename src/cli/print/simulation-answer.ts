@@ -8,8 +8,9 @@ import { type Explained, explainedSteps, explainedText } from "./explained";
 import { gapsText, longestText } from "./gaps-text";
 import { jsonLine } from "./json-line";
 import { masksText } from "./masks-text";
-import { hasTimer, type SettingsTold, settingsText } from "./simulation-settings";
-import { eventTable, runTable, type Simulation, secondsText, type TimeText } from "./simulation-text";
+import { hasTimer, type SettingsTold, settingsText, thresholdsText } from "./simulation-settings";
+import { eventTable, hasThresholds, runTable, type Simulation, secondsText, type TimeText } from "./simulation-text";
+import { wrapped } from "./wrapped";
 
 /** What `simulate` found, one simulation a delay. */
 export interface SimulationAnswer extends Omit<SettingsTold, "longestGap" | "times" | "timeText"> {
@@ -29,19 +30,32 @@ export interface SimulationAnswer extends Omit<SettingsTold, "longestGap" | "tim
 }
 
 /** What the levels of events came by: threshold and reset level, and each event whose level was converted. */
-function explainedOf({ logic, onDelay, events }: Simulation, several: boolean): Explained[] {
+function explainedOf({ logic, onDelay, events }: Simulation, several: boolean, each = false): Explained[] {
   const { threshold, reset } = logic.rules;
-  const which = several ? `on-delay ${secondsText(onDelay)} s, ` : "";
+  const of = each ? `threshold ${significant(threshold.value, 4)}, ` : "";
+  const which = several ? `${of}on-delay ${secondsText(onDelay)} s, ` : "";
   const ofEvents = events.flatMap(({ time, event, history }): Explained[] =>
     history === undefined ? [] : [[`${which}${event} at ${secondsText(time)} s`, { history }]],
   );
-  return [["threshold", threshold], ["reset level", reset], ...ofEvents];
+  return [[`${of}threshold`, threshold], [`${of}reset level`, reset], ...ofEvents];
 }
 
 /** The same of all on-delays that were tried: threshold and reset level are the same for all. */
 function explainedOfAll(simulations: SimulationAnswer["simulations"]): Explained[] {
   const several = simulations.length > 1;
-  return simulations.flatMap((one, i) => explainedOf(one, several).slice(i === 0 ? 0 : 2));
+  const each = hasThresholds(simulations);
+  return simulations.flatMap((one, i) => {
+    const isFirst = simulations.findIndex((other) => other.logic.rules.setAt === one.logic.rules.setAt) === i;
+    return explainedOf(one, several, each).slice(isFirst ? 0 : 2);
+  });
+}
+
+/** What the columns of the comparison mean. */
+function comparedNote(latching: boolean): string {
+  const latched = latching ? "; nothing is ridden out behind a trip that latches" : "";
+  return `\n${wrapped(
+    `rode out: times that the level was up for less than the on-delay, and the longest of them; margin: how much longer that one could have lasted without a trip${latched}`,
+  )}`;
 }
 
 /** The answer as text. */
@@ -60,10 +74,12 @@ export function simulationText(answer: SimulationAnswer): string {
     `${file}: ${counted(levels.length, "level")} over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}${begins.by === "file" ? " in the file" : ""}` : ""}, ` +
     (leftOut === 0 ? "" : `${counted(leftOut, "row")} left out, `) +
     `highest ${significant(highest, 3)} ${from}\n` +
-    `threshold ${significant(rules.threshold.value, 4)} ${rules.type}, clears below ${significant(rules.reset.value, 4)}, ` +
+    `threshold ${thresholdsText(simulations)}, ` +
+    (hasThresholds(simulations) ? "each tried, " : `clears below ${significant(rules.reset.value, 4)}, `) +
     `${settings.latching ? "latching" : "non-latching"}, ${hasTimer(simulations) ? `on-delay starts over ${settings.timerResets}` : "no on-delay"}\n\n` +
     (more.length > 0 || first.events.length === 0 ? runTable(simulations, clock) : "") +
     (more.length === 0 ? eventTable(first, hasRelay, clock) : "") +
+    (more.length > 0 || first.events.length === 0 ? comparedNote(settings.latching) : "") +
     masksText(simulations, timeText) +
     (gaps === undefined ? "" : gapsText(gaps, rules.type, timeText)) +
     settingsText(simulations, { ...answer, longestGap, times, timeText }) +
@@ -75,8 +91,8 @@ export function simulationText(answer: SimulationAnswer): string {
 
 /** The answer for one delay as a line of JSON. */
 export function simulationLine(answer: SimulationAnswer, simulation: Simulation): string {
-  const { file, history, from, settings, commands, hasRelay, hasSensorFault, hasTimerResets, gaps, read } = answer;
-  const { logic, onDelay, events, status, unmasked } = simulation;
+  const { file, history, from, commands, hasRelay, hasSensorFault, hasTimerResets, gaps, read } = answer;
+  const { logic, settings, onDelay, events, status, unmasked, rodeOut } = simulation;
   const { begins } = history;
   const { time, state, output, coil, contact } = status;
   const { threshold, reset } = logic.rules;
@@ -87,7 +103,7 @@ export function simulationLine(answer: SimulationAnswer, simulation: Simulation)
   return jsonLine("simulation", found, {
     ...{ file, levels: history.levels.length, from, ...(begins && { begins: clockTime(begins, 0) }) },
     read,
-    ...{ onDelay, settings: { ...settings, onDelay } },
+    ...{ onDelay, settings, rodeOut },
     notGiven: Object.entries({
       relay: hasRelay,
       "sensor-fault": hasSensorFault,

@@ -2,7 +2,7 @@ import type { TripSettings } from "../../device/index";
 import { significant } from "../../reading/index";
 import type { TripCommand } from "../../trip/index";
 import { labelled } from "./labelled";
-import { type Simulation, secondsText, type TimeText } from "./simulation-text";
+import { hasThresholds, type Simulation, secondsText, type TimeText } from "./simulation-text";
 
 /** What a simulation was told besides the settings of the switch, in words. */
 export interface SettingsTold {
@@ -33,10 +33,16 @@ export function hasTimer(simulations: readonly Pick<Simulation, "onDelay">[]): b
 }
 
 function delayText(simulations: readonly Simulation[], { settings, hasTimerResets }: SettingsTold): string {
-  const delays = simulations.map(({ onDelay }) => `${secondsText(onDelay)} s`);
+  const delays = [...new Set(simulations.map(({ onDelay }) => `${secondsText(onDelay)} s`))];
   const all = delays.length > 1 ? `${delays.join(", ")}, each tried` : `${delays[0]}`;
   if (hasTimer(simulations)) return `${all}; starts over ${settings.timerResets}`;
   return `${all}: trips at once${hasTimerResets ? "; no timer, so --timer-resets has no effect" : ""}`;
+}
+
+/** The thresholds that are tried, in their unit. */
+export function thresholdsText(simulations: readonly Pick<Simulation, "logic">[]): string {
+  const all = new Set(simulations.map(({ logic: { rules } }) => significant(rules.threshold.value, 4)));
+  return `${[...all].join(", ")} ${simulations[0]?.logic.rules.type}`;
 }
 
 /** Every setting in force, those at their default too. */
@@ -45,10 +51,15 @@ export function settingsText(simulations: readonly Simulation[], told: SettingsT
   const [{ logic }] = simulations as [Simulation];
   const { threshold, reset, type, inhibit, factor, multiplied } = logic.rules;
   const { offDelay = 0, latching, multiplier } = settings;
+  const isEach = hasThresholds(simulations) ? ", each tried" : "";
+  const resets = [...new Set(simulations.map(({ logic: { rules } }) => significant(rules.reset.value, 4)))];
   const ignored = latching && offDelay > 0 ? ", of no effect: the output latches" : "";
   const rows: readonly (readonly [string, string])[] = [
-    ["threshold", `${significant(threshold.value, 4)} ${type}`],
-    ["hysteresis", `${settings.hysteresis}: clears below ${significant(reset.value, 4)} ${type}`],
+    ["threshold", `${thresholdsText(simulations)}${isEach}`],
+    [
+      "hysteresis",
+      `${settings.hysteresis}: clears below ${isEach ? resets.join(", ") : significant(reset.value, 4)} ${type}`,
+    ],
     ["on-delay", delayText(simulations, told)],
     ["off-delay", `${secondsText(offDelay)} s${ignored}`],
     ["latch", latching ? "latching: a trip stays until it is reset by hand" : "non-latching: a trip clears by itself"],
@@ -60,7 +71,9 @@ export function settingsText(simulations: readonly Simulation[], told: SettingsT
       multiplier === undefined
         ? "none"
         : `${factor} for ${secondsText(multiplied)} s ${WINDOW}: ` +
-          `threshold ${significant(factor * threshold.value, 4)} ${type} meanwhile`,
+          (isEach
+            ? "each threshold times as much meanwhile"
+            : `threshold ${significant(factor * threshold.value, 4)} ${type} meanwhile`),
     ],
     [
       "commands",

@@ -1,16 +1,21 @@
+import type { TripSettings } from "../../device/index";
 import { significant } from "../../reading/index";
 import type { TripEvent, TripLogic, TripStatus, UnmaskedTrips } from "../../trip/index";
 import type { Clock } from "./clock-time";
+import type { RiddenOut } from "./ridden-out";
 import { type Column, textTable } from "./text-table";
 
 /** One delay tried on a history. */
 export interface Simulation {
   readonly logic: TripLogic;
+  readonly settings: TripSettings;
   readonly onDelay: number;
   readonly events: readonly TripEvent[];
   readonly status: TripStatus;
   /** What would have happened without the masks. */
   readonly unmasked: UnmaskedTrips;
+  /** What the on-delay rode out. */
+  readonly rodeOut: RiddenOut;
 }
 
 /** Writes a time of a history. */
@@ -23,28 +28,44 @@ export function secondsText(time: number): string {
 
 const number = (title: string): Column => ({ title, align: "right" });
 
-/** What happened with each delay, one row a delay; with the time of day where there is a clock. */
+/** Whether settings with several thresholds are compared. */
+export function hasThresholds(simulations: readonly Simulation[]): boolean {
+  return new Set(simulations.map(({ logic }) => logic.rules.setAt)).size > 1;
+}
+
+const secondsOrNone = (time: number | null | undefined): string => (typeof time === "number" ? secondsText(time) : "-");
+
+/** What happened with each threshold and delay, a row each; with the time of day where there is a clock. */
 export function runTable(simulations: readonly Simulation[], clock: Clock | undefined): string {
+  const several = hasThresholds(simulations);
   return textTable(
     [
+      ...(several ? [number("threshold")] : []),
       number("on-delay, s"),
       number("trips"),
       number("first trip, s"),
       ...(clock ? [{ title: clock.title }] : []),
       number("last clear, s"),
+      number("rode out"),
+      number("longest, s"),
+      number("margin, s"),
       { title: "at the end" },
     ],
-    simulations.map(({ onDelay, events, status }) => {
+    simulations.map(({ logic, onDelay, events, status, rodeOut }) => {
       const trips = events.filter(({ event }) => event === "trip");
       const clears = events.filter(({ event }) => event === "clear" || event === "reset");
       const last = clears[clears.length - 1];
       const [first] = trips;
       return [
+        ...(several ? [significant(logic.rules.threshold.value)] : []),
         secondsText(onDelay),
         `${trips.length}`,
         first === undefined ? "-" : secondsText(first.time),
         ...(clock ? [first === undefined ? "-" : clock.text(first.time)] : []),
         last === undefined ? "-" : secondsText(last.time),
+        `${rodeOut.times}`,
+        secondsOrNone(rodeOut.longest),
+        secondsOrNone(rodeOut.margin),
         status.state,
       ];
     }),

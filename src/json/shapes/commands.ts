@@ -1,5 +1,5 @@
 import { frozen } from "../../core/index";
-import type { CommandAnswers } from "../answers";
+import type { CommandAnswers } from "../command-answers";
 import type { ShapesOf } from "../shape-of";
 
 /** Shapes of answers that the command alone gives. */
@@ -24,7 +24,20 @@ export const commandShapes: ShapesOf<CommandAnswers> = /* @__PURE__ */ frozen({
       assumed: "text[]",
     },
   },
+  "voted simulation": {
+    keys: {
+      threshold: "amplitude",
+      reset: "amplitude",
+      alert: "amplitude?",
+      events: "voted event[]",
+      end: "voted status",
+      alternatives: "vote alternative[]",
+      assumed: "text[]",
+    },
+  },
+  "vote alternative": { keys: { what: "text", first: "number|null", firstOut: "text|null", trips: "number" } },
   "grade of unbalance": { keys: { grade: "number", force: "number", note: "text" } },
+  "force of unbalance": { keys: { force: "number", unbalance: "number" } },
   "scheme summary": {
     keys: {
       id: "text",

@@ -87,6 +87,20 @@ export const setpointShapes: ShapesOf<SetpointAnswers> = /* @__PURE__ */ frozen(
   "burst limit": {
     keys: { level: "amplitude", timesThreshold: "number", longest: "number", withoutDelay: "number" },
   },
+  "shock response": {
+    keys: {
+      shape: "text",
+      milliseconds: "number",
+      peak: "amplitude",
+      highest: "amplitude",
+      timesThreshold: "number",
+      above: "number",
+      trips: "truth",
+      margin: "number|null",
+      assumed: "text[]",
+      assumedFacts: "text[]",
+    },
+  },
   "switch reach": {
     keys: {
       setting: "amplitude",
@@ -116,6 +130,18 @@ export const setpointShapes: ShapesOf<SetpointAnswers> = /* @__PURE__ */ frozen(
       eccentricity: "number",
       unbalance: "number",
       planes: "unbalance by plane",
+      force: "number",
+      source: "source",
+      note: "text",
+      history: "history",
+    },
+  },
+  "journal unbalance": {
+    keys: {
+      loads: "unbalance by plane",
+      planes: "unbalance by plane",
+      unbalance: "number",
+      grade: "number",
       force: "number",
       source: "source",
       note: "text",

@@ -1,0 +1,129 @@
+import { finiteResult, requireKnownOptions, type Source, withParameters } from "../core/index";
+import { hertz } from "../frequency/index";
+import { ownHistory, type Step } from "../reading/index";
+import { kilogramMetres, kilograms, metres } from "./mass";
+import type { Rotor } from "./permissible-unbalance";
+import { angularSpeed, centrifugalForce } from "./unbalance";
+
+const API_4WN = {
+  title: "API 610 and API 617",
+  where:
+    "residual unbalance 4 W / N in oz·in for each journal, W its static load in lb, N in r/min; 6350 W / N in g·mm with W in kg",
+  provenance: "memory",
+} as const satisfies Source;
+
+/** Permissible residual unbalance of each plane by the load on its journal. */
+export interface JournalUnbalance {
+  /** Static load on each journal, in kg. */
+  readonly loads: { readonly left: number; readonly right: number };
+  /** Permissible residual unbalance of each plane, in g·mm. */
+  readonly planes: { readonly left: number; readonly right: number };
+  /** Of both planes together, in g·mm. */
+  readonly unbalance: number;
+  /** The grade in mm/s that this comes to, whatever rotor and speed. */
+  readonly grade: number;
+  /** Centrifugal force of the unbalance of both planes together at that speed, in N. */
+  readonly force: number;
+  readonly source: Source;
+  readonly note: string;
+  /** The steps that led to the force, by way of the planes. */
+  readonly history: readonly Step[];
+}
+
+const NOTE =
+  "N is the highest speed at which the rotor runs for long; the edition that is ordered governs, and may ask for more or for a grade";
+
+/** Ounce-inches for each pound of journal load and each turn a minute of speed. */
+const FACTOR = 4;
+/** Kilograms of a pound, exactly. */
+const POUND = 0.45359237;
+
+/**
+ * The residual unbalance that API 610 and API 617 permit in each of two planes: `4 W / N`, W the static load on the
+ * journal beside the plane.
+ *
+ * @param rotor - mass, the highest speed at which it runs for long, and where its bearings are; without `planes` each
+ *   journal carries half
+ * @throws {@link VeladisError} `missing-option`, `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @example
+ * ```ts
+ * import { journalUnbalance } from "veladis/protection";
+ *
+ * const pump = journalUnbalance({ mass: "120 kg", speed: "2980 r/min" });
+ * pump.planes.left.toFixed(0); // => "128"
+ * pump.grade.toFixed(3); // => "0.665"
+ * ```
+ */
+export function journalUnbalance(rotor: Rotor): JournalUnbalance {
+  return withParameters({ rotor }, () => {
+    const { mass, speed, planes } = requireRotorFacts(rotor);
+    const kg = kilograms(mass);
+    const turns = finiteResult(60 * hertz(speed));
+    const [left, right] = planes === undefined ? [1, 1] : planesOf(planes);
+    const loads = {
+      left: finiteResult((kg * right) / (left + right)),
+      right: finiteResult((kg * left) / (left + right)),
+    };
+    const permitted = (load: number): number =>
+      finiteResult(1e6 * kilogramMetres(`${(FACTOR * load) / POUND / turns} oz·in`));
+    const of = { left: permitted(loads.left), right: permitted(loads.right) };
+    const unbalance = finiteResult(of.left + of.right);
+    const omega = angularSpeed(speed);
+    return Object.freeze({
+      loads: Object.freeze(loads),
+      planes: Object.freeze(of),
+      unbalance,
+      grade: finiteResult((unbalance * omega) / kg / 1000),
+      force: centrifugalForce(`${unbalance} g·mm`, speed),
+      source: API_4WN,
+      note: NOTE,
+      history: journalHistory({ kg, turns, loads, of, unbalance, omega }),
+    });
+  });
+}
+
+const requireRotorFacts = (rotor: Rotor): Rotor =>
+  requireKnownOptions(
+    rotor,
+    { mass: true, speed: true, planes: true },
+    { what: "a fact of a rotor", form: "a rotor with mass and speed", place: { parameter: "rotor" } },
+  );
+
+function planesOf(planes: NonNullable<Rotor["planes"]>): [number, number] {
+  const { left, right } = requireKnownOptions(
+    planes,
+    { left: true, right: true },
+    {
+      what: "a plane of a rotor",
+      form: 'planes such as { left: "300 mm", right: "200 mm" }',
+      place: { option: "planes" },
+    },
+  );
+  return [metres(left, { option: "left" }), metres(right, { option: "right" })];
+}
+
+/** What the steps are made of. */
+interface Parts {
+  readonly kg: number;
+  readonly turns: number;
+  readonly loads: JournalUnbalance["loads"];
+  readonly of: JournalUnbalance["planes"];
+  readonly unbalance: number;
+  readonly omega: number;
+}
+
+function journalHistory({ kg, turns, loads, of, unbalance, omega }: Parts): readonly Step[] {
+  const perKilogram = unbalance / kg;
+  const scaled = (at: number, step: Omit<Step, "does" | "of">): Step =>
+    Object.freeze({ does: "scale", of: Object.freeze([at]), ...step });
+  const whole = unbalance / 1e6;
+  return ownHistory([
+    Object.freeze({ does: "given", value: kg, type: "kg", note: "mass of the rotor" }),
+    scaled(0, { by: perKilogram, value: unbalance, type: "g·mm", note: `6350 / ${turns} r/min, both planes` }),
+    scaled(1, { by: loads.left / kg, value: of.left, type: "g·mm", note: "left plane, by the load on its journal" }),
+    scaled(1, { by: loads.right / kg, value: of.right, type: "g·mm", note: "right plane, by the load on its journal" }),
+    scaled(1, { over: 1e6, value: whole, type: "kg·m" }),
+    scaled(4, { by: omega, value: whole * omega, type: "kg·m/s", note: "angular speed in rad/s" }),
+    scaled(5, { by: omega, value: whole * omega * omega, type: "N", note: "angular speed in rad/s" }),
+  ]);
+}

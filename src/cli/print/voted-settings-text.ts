@@ -1,0 +1,89 @@
+import type { ChannelSettings, TripRules } from "../../device/index";
+import { significant } from "../../reading/index";
+import type { VotedCommand, VotedTripSettings } from "../../trip/index";
+import { labelled } from "./labelled";
+import { secondsText, type TimeText } from "./simulation-text";
+
+/** What a vote was told, in words where it is no setting of its own. */
+export interface VotedTold {
+  readonly settings: VotedTripSettings;
+  readonly commands: readonly VotedCommand[];
+  /** The rules of every channel; all are set alike. */
+  readonly rules: TripRules;
+  /** Those of every alert, where the vote counts them. */
+  readonly alert?: TripRules;
+  /** Which of these options were given. */
+  readonly given: Readonly<Record<"relay" | "sensor-fault" | "bad-channel" | "timer-resets", boolean>>;
+  /** What the levels are written in, and how they follow one another. */
+  readonly levels: string;
+  readonly longestGap: string;
+  /** What times count from. */
+  readonly times: string;
+  readonly timeText: TimeText;
+}
+
+const WINDOW = "from the beginning and from each start";
+
+function delayText({ onDelay }: TripRules, timerResets: string): string {
+  return onDelay > 0 ? `${secondsText(onDelay)} s; starts over ${timerResets}` : "0 s: trips at once";
+}
+
+function alertRows(alert: TripRules | undefined, { timerResets }: ChannelSettings): (readonly [string, string])[] {
+  if (alert === undefined) return [];
+  return [
+    [
+      "alert",
+      `${significant(alert.threshold.value, 4)} ${alert.type}: clears below ${significant(alert.reset.value, 4)}`,
+    ],
+    ["alert delay", delayText(alert, timerResets)],
+  ];
+}
+
+/** Every setting in force, those at their default too. */
+export function votedSettingsText(told: VotedTold): string {
+  const { settings, commands, rules, alert, given, timeText } = told;
+  const [channel] = Object.values(settings.channels) as [ChannelSettings];
+  const { threshold, reset, type, inhibit, factor, multiplied, offDelay } = rules;
+  const rows: readonly (readonly [string, string])[] = [
+    ["vote", settings.vote],
+    ["channels", `${Object.keys(settings.channels).join(", ")}; all with the settings below`],
+    [
+      "bad channel",
+      given["bad-channel"] || channel.sensorFault === "bad"
+        ? settings.badChannel
+        : "not given: no sensor fault makes a channel bad",
+    ],
+    ["threshold", `${significant(threshold.value, 4)} ${type}`],
+    ["hysteresis", `${channel.hysteresis}: clears below ${significant(reset.value, 4)} ${type}`],
+    ["on-delay", delayText(rules, channel.timerResets)],
+    ["off-delay", `${secondsText(offDelay)} s`],
+    ...alertRows(alert, channel),
+    [
+      "latch",
+      settings.latching
+        ? "behind the vote: a trip stays until it is reset by hand"
+        : "non-latching: a trip clears by itself",
+    ],
+    ["relay", `contact ${settings.contact}, coil ${settings.coil}${given.relay ? "" : " (not given)"}`],
+    ["sensor fault", given["sensor-fault"] ? channel.sensorFault : "not given: a cell without a level is refused"],
+    ["inhibit", inhibit > 0 ? `no trip for ${secondsText(inhibit)} s ${WINDOW}` : "none"],
+    [
+      "multiplier",
+      channel.multiplier === undefined
+        ? "none"
+        : `${factor} for ${secondsText(multiplied)} s ${WINDOW}: threshold ${significant(factor * threshold.value, 4)} ${type} meanwhile`,
+    ],
+    [
+      "commands",
+      commands.length === 0
+        ? "none"
+        : commands
+            .map(({ do: name, channel: of, time }) => `${name}${of === undefined ? "" : ` ${of}`} at ${timeText(time)}`)
+            .join(", "),
+    ],
+    ["levels", told.levels],
+    ["times", told.times],
+    ["longest gap", told.longestGap],
+  ];
+  return `\nsettings\n${rows.map(([name, text]) => labelled(`  ${name}`, [text], 16)).join("")}`;
+}
