@@ -21,6 +21,7 @@ import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
+import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
 import { schemeOfLimits } from "../options/limits-option";
@@ -139,6 +140,10 @@ export async function judgeReadings(
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
+  let reached = false;
+  const noted = (verdicts: readonly Verdict[]): void => {
+    reached ||= isReached(values["fail-from"], verdicts);
+  };
   const page = { digits, full, colour: io.colour, notes: tableNotes(scheme ? [scheme] : schemes) };
   const withinOf = (reading: string | Amplitude, verdict: Verdict): ZonesWithin | undefined => {
     const isKnown = typeof reading === "object" && isUncertain(reading.history ?? []);
@@ -156,6 +161,7 @@ export async function judgeReadings(
     const ofBest = withTold(judged(reading), told);
     const within = withinOf(reading, ofBest);
     const verdict = within === undefined ? ofBest : decidedVerdict(ofBest, within);
+    noted([verdict]);
     const change = changeOf(written, verdict);
     const explained: Explained[] = [["", verdict]];
     if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);
@@ -185,6 +191,7 @@ export async function judgeReadings(
       ...(scheme ? { scheme } : schemes && { schemes }),
     });
     const answer = pointsWithin(pointsWithTold(ofBest, told), { ...(rule && { rule: rule as ZoneRule }) });
+    noted(answer.points.map(({ verdict }) => verdict));
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;
@@ -199,7 +206,7 @@ export async function judgeReadings(
     const written = readingIn(texts.join(" ").trim());
     requireSignal(source, written, since);
     await io.out(answer(written, json ? "data" : "page"));
-    return exitCodes.done;
+    return reached ? exitCodes.reached : exitCodes.done;
   }
   if (io.piped === undefined) {
     throw new VeladisError("missing-option", {
@@ -207,7 +214,8 @@ export async function judgeReadings(
       received: "nothing",
     });
   }
-  return answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
+  const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
     answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {}),
   );
+  return code === exitCodes.done && reached ? exitCodes.reached : code;
 }

@@ -1,4 +1,5 @@
 import type { CommandPage } from "../options/command-page";
+import { failFrom } from "../options/fail-from";
 import { confirmed, digits, explain, fileOptions, full, json, machine, schemeFound } from "../options/shared-options";
 
 /** The page of `overall`. */
@@ -98,6 +99,7 @@ export const overallPage = {
     full,
     digits,
     explain,
+    "fail-from": failFrom,
     json,
   },
   notes: ["Lines are interpolated to their own frequency and size."],

@@ -10,6 +10,7 @@ import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import { type SampleFile, sampleFile } from "../input/sample-file";
 import { confirmedOption } from "../options/confirmed-option";
+import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf, requireOption } from "../options/option-values";
@@ -68,10 +69,11 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
         background: values.background,
       })
     : undefined;
-  if (judge === undefined && values.background !== undefined) {
+  for (const option of ["background", "fail-from"] as const) {
+    if (judge !== undefined || values[option] === undefined) continue;
     throw new VeladisError("missing-option", {
-      expected: "--machine or --scheme beside --background: without them nothing is judged",
-      received: "--background alone",
+      expected: `--machine or --scheme beside --${option}: without them nothing is judged`,
+      received: `--${option} alone`,
     });
   }
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
@@ -124,6 +126,8 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
           }),
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
+  const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
+  const code = reached ? exitCodes.reached : exitCodes.done;
   const { name } = file;
   io.err(file.account(values.json));
   if (values.json) {
@@ -149,7 +153,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
         { ...{ file: name, count, seconds: count / rate, rate, unit, resolution: spectrum.resolution }, ...judged },
       ),
     );
-    return exitCodes.done;
+    return code;
   }
   const page = {
     name,
@@ -170,5 +174,5 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
       (judgement === undefined ? "" : `\n${judgement.text}`) +
       (values.explain ? explainedText(explained) : ""),
   );
-  return exitCodes.done;
+  return code;
 }
