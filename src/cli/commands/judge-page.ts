@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
+import { chartOptions } from "../options/picture-options";
 import {
   confirmed,
   crestFactor,
@@ -88,6 +89,7 @@ export const judgePage = {
     "decimal-comma": {
       help: "numbers of readings and of the machine are written 7,1 and not 7.1; semicolons stand between points",
     },
+    ...chartOptions,
     digits,
     explain,
     json,

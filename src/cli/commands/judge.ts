@@ -40,6 +40,7 @@ import { tableNotes } from "../print/table-notes";
 import { pointsLine, verdictLine } from "../print/verdict-line";
 import { withinLine, withinText } from "../print/within-text";
 import { answerLines } from "./answer-lines";
+import { requireChart, writeChart } from "./chart-file";
 import type { judgePage } from "./judge-page";
 
 /** What is printed of an answer: a page, a line among many, or data. */
@@ -97,6 +98,15 @@ function requireFits(isKnown: boolean, { rule, since }: ParsedOptions<typeof jud
   });
 }
 
+/** Refuses a chart of several readings: the bar shows one. */
+function oneToDraw(received: string): VeladisError {
+  return new VeladisError("out-of-range", {
+    expected: "one reading behind the command beside --chart",
+    received,
+    option: "chart",
+  });
+}
+
 /** The scheme of limits that are given, in the place of one that is named. */
 function limitsAlone({
   limits,
@@ -118,6 +128,7 @@ export async function judgeReadings(
   { values, texts }: ParsedOptions<typeof judgePage.options>,
   io: Io,
 ): Promise<number> {
+  requireChart(values);
   const digits = digitsOf(values.digits);
   const { explain, json, rule } = values;
   const { machine, since, uncertainty, crest, background: atRest, source, limits, readingIn } = writtenNumbers(values);
@@ -140,6 +151,8 @@ export async function judgeReadings(
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
+  let drawn: Verdict | undefined;
+  let drawnWithin: ZonesWithin | undefined;
   let reached = false;
   const noted = (verdicts: readonly Verdict[]): void => {
     reached ||= isReached(values["fail-from"], verdicts);
@@ -162,6 +175,7 @@ export async function judgeReadings(
     const within = withinOf(reading, ofBest);
     const verdict = within === undefined ? ofBest : decidedVerdict(ofBest, within);
     noted([verdict]);
+    [drawn, drawnWithin] = [ofBest, within];
     const change = changeOf(written, verdict);
     const explained: Explained[] = [["", verdict]];
     if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);
@@ -205,7 +219,16 @@ export async function judgeReadings(
   if (texts.length > 0) {
     const written = readingIn(texts.join(" ").trim());
     requireSignal(source, written, since);
-    await io.out(answer(written, json ? "data" : "page"));
+    if (values.chart !== undefined && namesPoints(written)) throw oneToDraw("several points");
+    const text = answer(written, json ? "data" : "page");
+    await writeChart(values, async (theme) =>
+      (await import("../../chart/index")).severityBar({
+        judgement: drawn as Verdict,
+        theme,
+        ...(drawnWithin && { within: drawnWithin }),
+      }),
+    );
+    await io.out(text);
     return reached ? exitCodes.reached : exitCodes.done;
   }
   if (io.piped === undefined) {
@@ -214,6 +237,7 @@ export async function judgeReadings(
       received: "nothing",
     });
   }
+  if (values.chart !== undefined) throw oneToDraw("lines that are piped in");
   const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
     answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {}),
   );

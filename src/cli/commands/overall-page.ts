@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
+import { chartOptions } from "../options/picture-options";
 import { confirmed, digits, explain, fileOptions, full, json, machine, schemeFound } from "../options/shared-options";
 
 /** The page of `overall`. */
@@ -99,6 +100,7 @@ export const overallPage = {
     full,
     digits,
     explain,
+    ...chartOptions,
     "fail-from": failFrom,
     json,
   },

@@ -20,6 +20,7 @@ import { jsonLine } from "../print/json-line";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
+import { requireChart, writeChart } from "./chart-file";
 import type { overallPage } from "./overall-page";
 
 /** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
@@ -53,6 +54,7 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
 /** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
 export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
+  requireChart(values);
   const digits = digitsOf(values.digits);
   const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
   const unit = unitSymbol(requireOption(given, "unit"));
@@ -128,6 +130,13 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
   const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
   const code = reached ? exitCodes.reached : exitCodes.done;
+  await writeChart(values, async (theme) =>
+    (await import("../../chart/index")).spectrumChart({
+      ...{ spectrum, theme, frequency: [Math.max(band[0], spectrum.lowest), Math.min(band[1], rate / 2)] },
+      title: `${file.name}: spectrum from ${band[0]} to ${band[1]} Hz, overall ${levels.map(({ text }) => text).join(", ")}`,
+      ...(speed !== undefined && { speed, orders: [1, 2, 3, 4] }),
+    }),
+  );
   const { name } = file;
   io.err(file.account(values.json));
   if (values.json) {

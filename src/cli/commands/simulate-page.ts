@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
+import { chartOptions } from "../options/picture-options";
 import { skipBad, times } from "../options/series-options";
 import { explain, fileOptions, json } from "../options/shared-options";
 import { tripOptions } from "../options/trip-options";
@@ -90,6 +91,7 @@ export const simulatePage = {
     ...grouped("file", { ...fileOptions, "skip-bad": skipBad }),
     ...grouped("answer", {
       excursions: { help: "also each time the on-delay began and did not run out" },
+      ...chartOptions,
       explain,
       json,
     }),

@@ -12,6 +12,7 @@ import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
+import { requireChart, writeChart } from "./chart-file";
 import {
   commandsOf,
   delaysOf,
@@ -25,6 +26,7 @@ import {
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
+  requireChart(values);
   const settings = settingsOf(given);
   const delays = delaysOf(given);
   const from = requireOption(given, "from");
@@ -36,6 +38,13 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     throw new VeladisError("missing-option", {
       expected: "--delay with an on-delay in s",
       received: shown(values.delay),
+    });
+  }
+  if (values.chart !== undefined && more.length > 0) {
+    throw new VeladisError("out-of-range", {
+      expected: "one --delay beside --chart",
+      received: shown(values.delay),
+      option: "chart",
     });
   }
   for (const one of [first, ...more]) new TripLogic(one);
@@ -96,6 +105,9 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
         ? levelGaps(first, levels, times, { ...written, ...(longest !== undefined && { longest }) })
         : undefined,
   };
+  await writeChart(values, async (theme) =>
+    (await import("../../chart/index")).tripTimeline({ settings: first, levels, dt, ...written, commands, theme }),
+  );
   io.err(seriesText(history.told, values.json));
   if (!values.json) await io.out(simulationText(answer));
   else {
