@@ -1,6 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
-import { chartOptions } from "../options/picture-options";
+import { chartOptions, plot } from "../options/picture-options";
 import { confirmed, digits, explain, fileOptions, full, json, machine, schemeFound } from "../options/shared-options";
 
 /** The page of `overall`. */
@@ -101,6 +101,7 @@ export const overallPage = {
     digits,
     explain,
     ...chartOptions,
+    plot,
     "fail-from": failFrom,
     json,
   },

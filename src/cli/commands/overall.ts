@@ -17,11 +17,13 @@ import { bandOption, digitsOf, requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
+import { type Plot, plotText } from "../print/plot-text";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
 import { requireChart, writeChart } from "./chart-file";
 import type { overallPage } from "./overall-page";
+import { plotWidth } from "./plot-width";
 
 /** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
 function askedType(written: string): { readonly type: ReadingType; readonly measured: AmplitudeType } {
@@ -55,6 +57,7 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
 export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
   requireChart(values);
+  const width = plotWidth(io, values);
   const digits = digitsOf(values.digits);
   const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
   const unit = unitSymbol(requireOption(given, "unit"));
@@ -178,8 +181,19 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     ...levels.map(({ written, text }) => [text, written] as const),
     ...(judgement === undefined ? [] : [["judgement", judgement.judgement] as const]),
   ];
+  const plot: Plot = {
+    ...{ unit: `${spectrum.unit} ${spectrum.detector}`, xUnit: "Hz", holds: false, levels: [], lanes: [] },
+    x: Float64Array.from(spectrum.values, (_, k) => k * spectrum.resolution),
+    y: spectrum.values,
+    from: Math.max(band[0], spectrum.lowest),
+    to: Math.min(band[1], rate / 2),
+    marks: orders.flatMap(({ order, expected }) =>
+      expected >= band[0] && expected <= band[1] ? [{ text: `${order}x`, at: expected }] : [],
+    ),
+  };
   await io.out(
     overallText(page) +
+      (values.plot ? `\n${plotText(plot, width)}` : "") +
       (judgement === undefined ? "" : `\n${judgement.text}`) +
       (values.explain ? explainedText(explained) : ""),
   );

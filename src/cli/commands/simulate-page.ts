@@ -1,6 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
-import { chartOptions } from "../options/picture-options";
+import { chartOptions, plot } from "../options/picture-options";
 import { skipBad, times } from "../options/series-options";
 import { explain, fileOptions, json } from "../options/shared-options";
 import { tripOptions } from "../options/trip-options";
@@ -92,6 +92,7 @@ export const simulatePage = {
     ...grouped("answer", {
       excursions: { help: "also each time the on-delay began and did not run out" },
       ...chartOptions,
+      plot,
       explain,
       json,
     }),

@@ -2,7 +2,7 @@ import { basename } from "node:path";
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
-import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
+import { levelConversion, levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { columnsText } from "../input/column-read";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
@@ -10,9 +10,12 @@ import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
 import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
+import { historyPlot } from "../print/history-plot";
+import { plotText } from "../print/plot-text";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
 import { requireChart, writeChart } from "./chart-file";
+import { plotWidth } from "./plot-width";
 import {
   commandsOf,
   delaysOf,
@@ -27,6 +30,7 @@ import {
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
   requireChart(values);
+  const width = plotWidth(io, values);
   const settings = settingsOf(given);
   const delays = delaysOf(given);
   const from = requireOption(given, "from");
@@ -40,11 +44,12 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
       received: shown(values.delay),
     });
   }
-  if (values.chart !== undefined && more.length > 0) {
+  const drawn = values.plot ? "plot" : values.chart === undefined ? undefined : "chart";
+  if (drawn !== undefined && more.length > 0) {
     throw new VeladisError("out-of-range", {
-      expected: "one --delay beside --chart",
+      expected: `one --delay beside --${drawn}`,
       received: shown(values.delay),
-      option: "chart",
+      option: drawn,
     });
   }
   for (const one of [first, ...more]) new TripLogic(one);
@@ -109,8 +114,18 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     (await import("../../chart/index")).tripTimeline({ settings: first, levels, dt, ...written, commands, theme }),
   );
   io.err(seriesText(history.told, values.json));
-  if (!values.json) await io.out(simulationText(answer));
-  else {
+  if (!values.json) {
+    const [simulation] = answer.simulations;
+    const { factor } = levelConversion(simulation.logic.rules, written);
+    const plot = values.plot
+      ? historyPlot({
+          ...{ simulation, settings: first, commands },
+          levels: levels.map((level) => level * factor),
+          times: every === undefined ? times : Float64Array.from(levels, (_, i) => i * every),
+        })
+      : undefined;
+    await io.out(simulationText(answer) + (plot === undefined ? "" : `\n${plotText(plot, width)}`));
+  } else {
     for (const one of answer.simulations) await io.out(simulationLine(answer, one));
   }
   return exitCodes.done;

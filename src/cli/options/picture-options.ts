@@ -1,4 +1,4 @@
-import type { OptionRows } from "./option-row";
+import type { OptionRow, OptionRows } from "./option-row";
 
 /** A picture of the answer beside it. */
 export const chartOptions = {
@@ -9,3 +9,8 @@ export const chartOptions = {
   },
   replace: { help: "replace the file of --chart where one is there" },
 } as const satisfies OptionRows;
+
+/** A picture in the terminal. */
+export const plot = {
+  help: "also a plot in block characters, as wide as the window; 80 columns where the output is no terminal",
+} as const satisfies OptionRow;
