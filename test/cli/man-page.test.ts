@@ -39,7 +39,10 @@ describe("the manual page", () => {
     });
     expect(stderr.split("\n").filter((line) => line !== "" && !/cannot (adjust|break) line/.test(line))).toEqual([]);
     // letters in bold are struck twice
-    const words = stdout.replaceAll(/.\u0008/g, "").replace(/\s+/g, " ");
+    const words = stdout
+      .split("\b")
+      .reduce((all, part) => all.slice(0, -1) + part)
+      .replace(/\s+/g, " ");
     expect(words).toContain("--fail-from B|C|D");
     expect(words).toContain("veladis - vibration amplitudes for the protection of rotating plant");
   });
