@@ -54,7 +54,7 @@ const TOP = 5;
 const packages: Record<string, RegExp> = {
   chart: /^d3-(scale|shape)$/,
   repl: /^mathjs(\/number)?$/,
-  cli: /^(csv-parse|hyparquet|hyparquet-writer|node:.*)$/,
+  cli: /^(@resvg\/resvg-js|csv-parse|hyparquet|hyparquet-writer|node:.*)$/,
 };
 
 const imports: Imports = new Map(

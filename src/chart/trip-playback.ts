@@ -16,10 +16,17 @@ export interface TripPlayback {
   readonly segments: readonly TripSegment[];
   /** Levels in the unit of the threshold. */
   readonly levels: readonly number[];
-  /** When each level begins, and when the last ends. */
+  /** When each level begins, and when the last ends; the last of levels with times is there for a moment. */
   readonly times: readonly number[];
   /** What was assumed in the settings and in bringing the levels to the unit of the threshold. */
   readonly assumed: readonly Assumption[];
+}
+
+/** When each level begins, and when the last ends. */
+function timesOf(count: number, dt: number | ArrayLike<number>): number[] {
+  if (typeof dt === "number") return Array.from({ length: count + 1 }, (_, i) => i * dt);
+  const times = Array.from(dt);
+  return [...times, times.at(-1) as number];
 }
 
 /** Times at which the logic is looked at: where a level begins, and where something happened. */
@@ -36,19 +43,20 @@ function moments(times: readonly number[], events: readonly TripEvent[]): number
 export function tripPlayback(
   settings: TripSettings,
   levels: ArrayLike<number>,
-  dt: number,
+  dt: number | ArrayLike<number>,
   options: RunOptions,
 ): TripPlayback {
   const whole = new TripLogic(settings);
   const events = whole.run(levels, dt, { ...options, excursions: true });
   const logic = new TripLogic(settings);
-  const times = Array.from({ length: levels.length + 1 }, (_, i) => i * dt);
+  const times = timesOf(levels.length, dt);
   const { factor } = levelConversion(logic.rules, options);
   const scaled = Array.from(levels, (level) => (factor === 1 ? level : level * factor));
   const commands = [...(options.commands ?? [])].sort((a, b) => a.time - b.time);
   const stops = moments(times, events);
   const segments: TripSegment[] = [];
   const beginsAt = beginnings(events);
+  let index = 0;
   stops.slice(0, -1).forEach((from, i) => {
     while (commands[0] !== undefined && commands[0].time <= from + 1e-9) {
       const { do: name } = commands.shift() as (typeof commands)[number];
@@ -58,7 +66,9 @@ export function tripPlayback(
       else logic.power(name === "power back");
     }
     const to = stops[i + 1] as number;
-    const level = scaled[Math.min(Math.floor(from / dt + 1e-6), scaled.length - 1)] as number;
+    const soon = from + 1e-6 * (typeof dt === "number" ? dt : 1e-3);
+    while (index < scaled.length - 1 && (times[index + 1] as number) <= soon) index++;
+    const level = scaled[index] as number;
     const stands = Number.isNaN(level) ? "fault" : level;
     const status = logic.step(stands, 0);
     logic.step(stands, to - from);

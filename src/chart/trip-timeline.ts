@@ -21,8 +21,8 @@ export interface TripTimelineOptions extends ChartOptions, Omit<RunOptions, "exc
   readonly settings: TripSettings;
   /** Levels one after the other, in unit and detector of the threshold or in `as`. */
   readonly levels: ArrayLike<number>;
-  /** Seconds that each level stands. */
-  readonly dt: number;
+  /** Seconds that each level stands; or the times of the levels in s, never falling, where each stands until the next. */
+  readonly dt: number | ArrayLike<number>;
 }
 
 const own = /* @__PURE__ */ Object.freeze({
@@ -67,7 +67,7 @@ function eventWords(events: readonly TripEvent[], x: (time: number) => number, w
  * The history of a trip channel: the level with threshold and reset level, the on-delay as it runs, the state, and the
  * contact of the relay. The logic is played as {@link TripLogic} plays it.
  *
- * @param options - `settings`, `levels`, `dt`; `as`, `at`, `commands`, `nan` as for {@link TripLogic.run}; and
+ * @param options - `settings`, `levels`, `dt` (a step or times); `as`, `at`, `commands`, `nan` as for {@link TripLogic.run}; and
  *   {@link ChartOptions}
  * @returns an SVG document as text; levels in unit and detector of the threshold, time in seconds
  * @throws {@link VeladisError} as {@link TripLogic} and its `run`; `out-of-range` for fewer than one level or more than
@@ -102,7 +102,8 @@ export function tripTimeline(options: TripTimelineOptions): string {
       "options such as { settings, levels, dt }",
     );
     requireGiven(settings, "settings with threshold, hysteresis, delays and output", { option: "settings" });
-    requirePositive(dt, "a time between levels above zero, in s", { option: "dt" });
+    requireGiven(dt, "a time between levels, or a list of their times, in s", { option: "dt" });
+    if (typeof dt !== "object") requirePositive(dt, "a time between levels above zero, in s", { option: "dt" });
     if (!(levels?.length >= 1 && levels.length <= 200_000)) {
       throw new VeladisError(levels?.length === undefined ? "wrong-type" : "out-of-range", {
         expected: "1 to 200 000 levels",
@@ -120,19 +121,19 @@ export function tripTimeline(options: TripTimelineOptions): string {
     const { threshold, reset, type } = playback.logic.rules;
     const width = requireWidth(options) - LEFT - RIGHT;
     const height = requireHeight(options, 200);
-    const end = playback.times.at(-1) as number;
-    const x = scaleLinear([0, end], [0, width]);
+    const [start, last] = [playback.times[0] as number, playback.times.at(-1) as number];
+    const end = last > start ? last : start + 1;
+    const x = scaleLinear([start, end], [0, width]);
     const finiteLevels = playback.levels.filter((level) => Number.isFinite(level));
     const highest = finiteLevels.reduce((most, level) => Math.max(most, level), threshold.value * 1.15);
     const { y, ticks } = valueAxis(highest, height);
     const points = playback.levels.map((level, i): CurvePoint => ({ x: playback.times[i] as number, y: level }));
-    const last = playback.levels.at(-1) as number;
     const draw = line<CurvePoint>()
       .defined((point) => Number.isFinite(point.y))
       .x((point) => rounded(x(point.x)))
       .y((point) => rounded(y(point.y)))
       .curve(curveStepAfter);
-    const curve = reducedCurve([...points, { x: end, y: last }], x);
+    const curve = reducedCurve([...points, { x: end, y: playback.levels.at(-1) as number }], x);
     const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
     const lines: DrawnLevel[] = [
       { kind: "trip", text: `threshold ${significant(threshold.value)}`, value: threshold.value },

@@ -19,6 +19,7 @@ const { stdin, stdout, stderr } = process;
 run(process.argv.slice(2), {
   piped: stdin.isTTY ? undefined : standardInput(stdin),
   terminal: Boolean(stdout.isTTY),
+  ...(stdout.isTTY && { columns: stdout.columns }),
   colour: Boolean(stdout.isTTY) && !process.env.NO_COLOR,
   out: (text) =>
     stdout.write(text) ? undefined : new Promise<void>((resolve) => stdout.once("drain", () => resolve())),

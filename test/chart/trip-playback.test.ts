@@ -47,3 +47,19 @@ it("every span shows the state and contact that the logic has in its middle", ()
     { numRuns: 300 },
   );
 });
+
+it("of levels with their times is that of the same levels evenly spaced", () => {
+  const level = fc.constantFrom(2, 4, 8.2, 8.5, 9, 10);
+  fc.assert(
+    fc.property(fc.array(level, { minLength: 2, maxLength: 12 }), fc.integer({ min: 0, max: 4 }), (levels, onDelay) => {
+      const settings = { ...fanSettings, onDelay };
+      const even = tripPlayback(settings, levels, 2, {});
+      // the last level stands until the next, which is the same
+      const last = levels.at(-1) as number;
+      const times = Array.from({ length: levels.length + 1 }, (_, i) => 2 * i);
+      const timed = tripPlayback(settings, [...levels, last], times, {});
+      const told = ({ from, to, status }: (typeof even.segments)[number]) => [from, to, status.state, status.contact];
+      expect(timed.segments.map(told)).toEqual(even.segments.map(told));
+    }),
+  );
+});

@@ -1,9 +1,10 @@
-import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { pages } from "../../src/cli/commands/pages";
 import type { CommandPage } from "../../src/cli/options/command-page";
+import { exitSays, exitTexts } from "../../src/cli/options/exit-texts";
 import type { OptionRow } from "../../src/cli/options/option-row";
 import { root } from "../examples/fences";
 import { runInShell } from "../examples/run-shell";
@@ -107,5 +108,63 @@ describe("words in place of a command", () => {
     expect([code, out]).toEqual([2, ""]);
     expect(err).toContain("veladis --help");
     expect(err).toMatch(new RegExp(`did you mean: .*${near}`));
+  });
+});
+
+describe("exit codes", () => {
+  it("stand in the guide as in help", () => {
+    const guide = readFileSync(`${root}/docs/guides/bulk.md`, "utf8");
+    for (const text of exitTexts) expect(guide).toContain(`| ${text.code} | ${exitSays(text).replace("|", "\\|")} |`);
+  });
+
+  it("are told of a command as far as it can end with them", async () => {
+    expect(await helpOf("balance")).not.toMatch(/^ {2}1 /m);
+    expect(await helpOf("judge")).toMatch(/^exit codes\n {2}0 {5}answered\n {2}1 {5}.*--fail-from/m);
+    expect((await veladis(["help"])).out).toMatch(/^ {2}141 /m);
+  });
+
+  const pump = ["--machine", "pump 90 kW 2980 r/min category II"];
+  it.each([
+    ["the zone itself", ["judge", "5.9 mm/s rms", ...pump, "--fail-from", "C"], 1],
+    ["a better one", ["judge", "2 mm/s rms", ...pump, "--fail-from", "C"], 0],
+    ["a possible zone that is worse", ["judge", "4.1 mm/s rms", "--machine", "pump 90 kW", "--fail-from", "C"], 1],
+    ["A not parted from B", ["judge", "1 mm/s rms", "--limits", "-, 4.5, 7.1 mm/s rms", "--fail-from", "B"], 2],
+    [
+      "alarm of a fan",
+      ["judge", "8 mm/s rms", "--machine", "fan rigid BV-3", "--scheme", "iso-14694-2003", "--fail-from", "C"],
+      1,
+    ],
+    ["one of several points", ["judge", "DE-H 2, NDE-H 5.9 mm/s rms", ...pump, "--fail-from", "C"], 1],
+    ["a word that is no zone", ["judge", "2 mm/s rms", ...pump, "--fail-from", "E"], 2],
+    [
+      "a check that fails",
+      ["check", "--known", "8 mm/s rms", "--indicated", "7.3 mm/s rms", "--tolerance", "5 %", "--fail-from", "fail"],
+      1,
+    ],
+    [
+      "a check that passes",
+      [
+        "check",
+        "--known",
+        "8 mm/s rms",
+        "--indicated",
+        "7.9 mm/s rms",
+        "--tolerance",
+        "5 %",
+        "--fail-from",
+        "undecided",
+      ],
+      0,
+    ],
+  ] as const)("with --fail-from of %s", async (_, args, code) => {
+    expect((await veladis([...args])).code).toBe(code);
+  });
+
+  it("of lines: a refused one outranks a bad one, and does not count with --keep-going", async () => {
+    const lines = "5.9 mm/s rms\n2 mm/s\n";
+    const args = ["judge", ...pump, "--fail-from", "C"];
+    expect((await veladis(args, lines)).code).toBe(2);
+    expect((await veladis([...args, "--keep-going"], lines)).code).toBe(1);
+    expect((await veladis([...args, "--keep-going"], "2 mm/s rms\n2 mm/s\n")).code).toBe(0);
   });
 });

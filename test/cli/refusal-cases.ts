@@ -245,6 +245,11 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judge 4.1 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1,480 r/min|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1.100,5 kW|--decimal-comma"], ["judge 4,1,2 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"],
   ["judg 4.1|mm/s|rms"], ["help chek"],
+  // exit codes and pictures
+  [`${simulate}|--delay|1,2|--plot`, "time,level\n0,4\n1,5\n"], [`${overall}|--plot|--json`, "1\n2\n1\n2\n"],
+  ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--fail-from|E"], ["judge 4.1 mm/s rms|--scheme|compressor-handbook-rule|--machine|screw compressor|--fail-from|C"], [`${overall}|--fail-from|C`, "1\n2\n1\n2\n"],
+  ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.gif"], ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--replace"], ["judge DE-H 3.1, DE-V 2.2 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.svg"],
+  ["judge --machine|pump 90 kW category II|--chart|verdict.svg", "4.1 mm/s rms\n"], [`${simulate}|--delay|1,2|--chart|history.svg`, "time,level\n0,4\n1,5\n"], [`judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|${folder}/no/verdict.svg`],
 ];
 
 /** What the command prints of each case, with what it was given. */

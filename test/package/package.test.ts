@@ -56,7 +56,7 @@ describe("the packed tarball", () => {
     const loaded = [...reached(consumer.installed)];
     const built = loaded.flatMap((file) => (file.startsWith("dist/") ? [file, `${file}.map`] : []));
     const source = filesIn(`${root}/src`).map((file) => `src/${file}`);
-    const wanted = new Set([...built, ...source, "package.json", ...pages]);
+    const wanted = new Set([...built, ...source, "package.json", "dist/veladis.1", ...pages]);
     expect(files.sort()).toEqual([...wanted].sort());
   });
 

@@ -1,5 +1,6 @@
 import { pages } from "../../../src/cli/commands/pages";
 import type { CommandPage } from "../../../src/cli/options/command-page";
+import { exitSays, exitTexts } from "../../../src/cli/options/exit-texts";
 import { optionGroups, optionHead, otherwiseText } from "../../../src/cli/options/help-text";
 import { MADE, page, table } from "./markdown";
 
@@ -35,7 +36,11 @@ export async function commandReference(): Promise<Record<string, string>> {
   return {
     "commands.md": page("The command", [
       `\`veladis\` alone opens [the calculator](../guides/calculator.md). \`veladis <command> --help\` prints a section of this page. ${MADE}`,
-      "Refused input is explained on standard error, and the exit code is 2. A text that begins with a dash stands after `--`.",
+      "A text that begins with a dash stands after `--`.",
+      table(
+        ["exit code", "says"],
+        exitTexts.map((text) => [`${text.code}`, exitSays(text)]),
+      ),
       table(["command", "for"], overview),
       ...all.flatMap(([name, command]) => commandSection(name, command)),
     ]),

@@ -58,8 +58,14 @@ export const checkPage = {
     ...fileOptions,
     sheet,
     name,
+    "fail-from": {
+      argument: "<verdict>",
+      help: "exit 1 when any verdict, as found or as left, is this one or worse",
+      example: "undecided",
+      values: ["undecided", "fail"],
+    },
     explain,
     json,
   },
-  notes: ["The verdict is pass, fail or undecided; the exit code is 0 for all three."],
+  notes: ["The verdict is pass, fail or undecided; the exit code is 0 for all three without --fail-from."],
 } as const satisfies CommandPage;

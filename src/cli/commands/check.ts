@@ -88,6 +88,13 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   return { line, sheet: { known, asFoundAsLeft: data }, text: pairText(data), checks };
 }
 
+const badness = { pass: 0, undecided: 1, fail: 2 } as const satisfies Record<KnownCheckResult["verdict"], number>;
+
+/** Whether the verdict of any check is the named one or worse. */
+function isVerdictReached(from: keyof typeof badness | undefined, checks: Answer["checks"]): boolean {
+  return from !== undefined && checks.some(([, { verdict }]) => badness[verdict] >= badness[from]);
+}
+
 /** Holds a reading, or several, against a known vibration. */
 export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
   const { known, shaker, file, from, uncertainty, rule, sheet, name = "Machine", explain, json } = given.values;
@@ -114,5 +121,5 @@ export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
   if (json) await io.out(line(explainedSteps(explain, ...checks)));
   else if (sheet !== undefined) await io.out(sheetText(sheet, { machine: name, ...request }));
   else await io.out(text + (explain ? explainedText(checks) : "") + cautionsText());
-  return exitCodes.done;
+  return isVerdictReached(given.values["fail-from"], checks) ? exitCodes.reached : exitCodes.done;
 }

@@ -1,4 +1,6 @@
 import type { CommandPage } from "../options/command-page";
+import { failFrom } from "../options/fail-from";
+import { chartOptions } from "../options/picture-options";
 import {
   confirmed,
   crestFactor,
@@ -29,6 +31,7 @@ export const judgePage = {
     'veladis judge "5 mm/s rms" --machine "gear drive 200 kW" --scheme site-rule.json',
     'veladis judge "5 mm/s rms" --limits "2.6, 4.2, 6.8 mm/s rms"',
     'veladis judge "6.2 mm/s rms" --machine "pump 90 kW 2980 r/min category I" \\\n    --confirmed iso-10816-7-2009.csv',
+    'veladis judge "3.1 mm/s rms" --machine "pump 90 kW 2980 r/min category II" --fail-from C',
     "printf '4.1 mm/s rms\\n0.2 in/s pk\\n' | veladis judge --machine \"pump 90 kW category II\"",
   ],
   words: [
@@ -86,10 +89,12 @@ export const judgePage = {
     "decimal-comma": {
       help: "numbers of readings and of the machine are written 7,1 and not 7.1; semicolons stand between points",
     },
+    ...chartOptions,
     digits,
     explain,
     json,
     "keep-going": keepGoing,
+    "fail-from": failFrom,
   },
   notes: [
     "Limits that are neither printed nor confirmed were not read in the publication itself: check them against the standard (veladis schemes <scheme> --sheet html). Limits of the machine's maker, site rules, local codes and licensed practice govern.",

@@ -21,6 +21,7 @@ import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
+import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
 import { schemeOfLimits } from "../options/limits-option";
@@ -39,6 +40,7 @@ import { tableNotes } from "../print/table-notes";
 import { pointsLine, verdictLine } from "../print/verdict-line";
 import { withinLine, withinText } from "../print/within-text";
 import { answerLines } from "./answer-lines";
+import { requireChart, writeChart } from "./chart-file";
 import type { judgePage } from "./judge-page";
 
 /** What is printed of an answer: a page, a line among many, or data. */
@@ -96,6 +98,15 @@ function requireFits(isKnown: boolean, { rule, since }: ParsedOptions<typeof jud
   });
 }
 
+/** Refuses a chart of several readings: the bar shows one. */
+function oneToDraw(received: string): VeladisError {
+  return new VeladisError("out-of-range", {
+    expected: "one reading behind the command beside --chart",
+    received,
+    option: "chart",
+  });
+}
+
 /** The scheme of limits that are given, in the place of one that is named. */
 function limitsAlone({
   limits,
@@ -117,6 +128,7 @@ export async function judgeReadings(
   { values, texts }: ParsedOptions<typeof judgePage.options>,
   io: Io,
 ): Promise<number> {
+  requireChart(values);
   const digits = digitsOf(values.digits);
   const { explain, json, rule } = values;
   const { machine, since, uncertainty, crest, background: atRest, source, limits, readingIn } = writtenNumbers(values);
@@ -139,6 +151,12 @@ export async function judgeReadings(
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
+  let drawn: Verdict | undefined;
+  let drawnWithin: ZonesWithin | undefined;
+  let reached = false;
+  const noted = (verdicts: readonly Verdict[]): void => {
+    reached ||= isReached(values["fail-from"], verdicts);
+  };
   const page = { digits, full, colour: io.colour, notes: tableNotes(scheme ? [scheme] : schemes) };
   const withinOf = (reading: string | Amplitude, verdict: Verdict): ZonesWithin | undefined => {
     const isKnown = typeof reading === "object" && isUncertain(reading.history ?? []);
@@ -156,6 +174,8 @@ export async function judgeReadings(
     const ofBest = withTold(judged(reading), told);
     const within = withinOf(reading, ofBest);
     const verdict = within === undefined ? ofBest : decidedVerdict(ofBest, within);
+    noted([verdict]);
+    [drawn, drawnWithin] = [ofBest, within];
     const change = changeOf(written, verdict);
     const explained: Explained[] = [["", verdict]];
     if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);
@@ -185,6 +205,7 @@ export async function judgeReadings(
       ...(scheme ? { scheme } : schemes && { schemes }),
     });
     const answer = pointsWithin(pointsWithTold(ofBest, told), { ...(rule && { rule: rule as ZoneRule }) });
+    noted(answer.points.map(({ verdict }) => verdict));
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;
@@ -198,8 +219,17 @@ export async function judgeReadings(
   if (texts.length > 0) {
     const written = readingIn(texts.join(" ").trim());
     requireSignal(source, written, since);
-    await io.out(answer(written, json ? "data" : "page"));
-    return exitCodes.done;
+    if (values.chart !== undefined && namesPoints(written)) throw oneToDraw("several points");
+    const text = answer(written, json ? "data" : "page");
+    await writeChart(values, async (theme) =>
+      (await import("../../chart/index")).severityBar({
+        judgement: drawn as Verdict,
+        theme,
+        ...(drawnWithin && { within: drawnWithin }),
+      }),
+    );
+    await io.out(text);
+    return reached ? exitCodes.reached : exitCodes.done;
   }
   if (io.piped === undefined) {
     throw new VeladisError("missing-option", {
@@ -207,7 +237,9 @@ export async function judgeReadings(
       received: "nothing",
     });
   }
-  return answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
+  if (values.chart !== undefined) throw oneToDraw("lines that are piped in");
+  const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
     answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {}),
   );
+  return code === exitCodes.done && reached ? exitCodes.reached : code;
 }

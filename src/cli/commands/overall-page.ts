@@ -1,4 +1,6 @@
 import type { CommandPage } from "../options/command-page";
+import { failFrom } from "../options/fail-from";
+import { chartOptions, plot } from "../options/picture-options";
 import { confirmed, digits, explain, fileOptions, full, json, machine, schemeFound } from "../options/shared-options";
 
 /** The page of `overall`. */
@@ -98,6 +100,9 @@ export const overallPage = {
     full,
     digits,
     explain,
+    ...chartOptions,
+    plot,
+    "fail-from": failFrom,
     json,
   },
   notes: ["Lines are interpolated to their own frequency and size."],

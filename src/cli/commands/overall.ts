@@ -10,16 +10,20 @@ import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import { type SampleFile, sampleFile } from "../input/sample-file";
 import { confirmedOption } from "../options/confirmed-option";
+import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf, requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
+import { type Plot, plotText } from "../print/plot-text";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
+import { requireChart, writeChart } from "./chart-file";
 import type { overallPage } from "./overall-page";
+import { plotWidth } from "./plot-width";
 
 /** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
 function askedType(written: string): { readonly type: ReadingType; readonly measured: AmplitudeType } {
@@ -52,6 +56,8 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
 /** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
 export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
+  requireChart(values);
+  const width = plotWidth(io, values);
   const digits = digitsOf(values.digits);
   const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
   const unit = unitSymbol(requireOption(given, "unit"));
@@ -68,10 +74,11 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
         background: values.background,
       })
     : undefined;
-  if (judge === undefined && values.background !== undefined) {
+  for (const option of ["background", "fail-from"] as const) {
+    if (judge !== undefined || values[option] === undefined) continue;
     throw new VeladisError("missing-option", {
-      expected: "--machine or --scheme beside --background: without them nothing is judged",
-      received: "--background alone",
+      expected: `--machine or --scheme beside --${option}: without them nothing is judged`,
+      received: `--${option} alone`,
     });
   }
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
@@ -124,6 +131,15 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
           }),
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
+  const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
+  const code = reached ? exitCodes.reached : exitCodes.done;
+  await writeChart(values, async (theme) =>
+    (await import("../../chart/index")).spectrumChart({
+      ...{ spectrum, theme, frequency: [Math.max(band[0], spectrum.lowest), Math.min(band[1], rate / 2)] },
+      title: `${file.name}: spectrum from ${band[0]} to ${band[1]} Hz, overall ${levels.map(({ text }) => text).join(", ")}`,
+      ...(speed !== undefined && { speed, orders: [1, 2, 3, 4] }),
+    }),
+  );
   const { name } = file;
   io.err(file.account(values.json));
   if (values.json) {
@@ -149,7 +165,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
         { ...{ file: name, count, seconds: count / rate, rate, unit, resolution: spectrum.resolution }, ...judged },
       ),
     );
-    return exitCodes.done;
+    return code;
   }
   const page = {
     name,
@@ -165,10 +181,21 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     ...levels.map(({ written, text }) => [text, written] as const),
     ...(judgement === undefined ? [] : [["judgement", judgement.judgement] as const]),
   ];
+  const plot: Plot = {
+    ...{ unit: `${spectrum.unit} ${spectrum.detector}`, xUnit: "Hz", holds: false, levels: [], lanes: [] },
+    x: Float64Array.from(spectrum.values, (_, k) => k * spectrum.resolution),
+    y: spectrum.values,
+    from: Math.max(band[0], spectrum.lowest),
+    to: Math.min(band[1], rate / 2),
+    marks: orders.flatMap(({ order, expected }) =>
+      expected >= band[0] && expected <= band[1] ? [{ text: `${order}x`, at: expected }] : [],
+    ),
+  };
   await io.out(
     overallText(page) +
+      (values.plot ? `\n${plotText(plot, width)}` : "") +
       (judgement === undefined ? "" : `\n${judgement.text}`) +
       (values.explain ? explainedText(explained) : ""),
   );
-  return exitCodes.done;
+  return code;
 }

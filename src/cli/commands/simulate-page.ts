@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
+import { chartOptions, plot } from "../options/picture-options";
 import { skipBad, times } from "../options/series-options";
 import { explain, fileOptions, json } from "../options/shared-options";
 import { tripOptions } from "../options/trip-options";
@@ -115,6 +116,8 @@ export const simulatePage = {
     ...grouped("file", { ...fileOptions, "skip-bad": skipBad }),
     ...grouped("answer", {
       excursions: { help: "also each time the on-delay began and did not run out" },
+      ...chartOptions,
+      plot,
       explain,
       json,
     }),

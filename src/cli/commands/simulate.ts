@@ -1,17 +1,21 @@
 import { lazily, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
-import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
+import { levelConversion, levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
 import { requireOption } from "../options/option-values";
 import { thresholdsOf } from "../options/threshold-list";
 import { exitCodes } from "../print/exit-codes";
+import { historyPlot } from "../print/history-plot";
+import { plotText } from "../print/plot-text";
 import { riddenOut } from "../print/ridden-out";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
+import { requireChart, writeChart } from "./chart-file";
 import { hasFaults, historyFile } from "./history-file";
+import { plotWidth } from "./plot-width";
 import {
   commandsOf,
   delaysOf,
@@ -33,6 +37,8 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const { values } = given;
   if (values.vote !== undefined) return (await import("./simulate-vote")).simulateVote(given, io);
   requireNoVote(given);
+  requireChart(values);
+  const width = plotWidth(io, values);
   const settings = settingsOf(given);
   const thresholds = thresholdsOf(settings.threshold);
   const delays = delaysOf(given);
@@ -47,6 +53,14 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     throw new VeladisError("missing-option", {
       expected: "--delay with an on-delay in s",
       received: shown(values.delay),
+    });
+  }
+  const drawn = values.plot ? "plot" : values.chart === undefined ? undefined : "chart";
+  if (drawn !== undefined && more.length > 0) {
+    throw new VeladisError("out-of-range", {
+      expected: `one --threshold and one --delay beside --${drawn}`,
+      received: `${more.length + 1} settings`,
+      option: drawn,
     });
   }
   for (const one of [first, ...more]) new TripLogic(one);
@@ -99,9 +113,22 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
           })
         : undefined,
   };
+  await writeChart(values, async (theme) =>
+    (await import("../../chart/index")).tripTimeline({ settings: first, levels, dt, ...written, commands, theme }),
+  );
   io.err(seriesText(history.told, values.json));
-  if (!values.json) await io.out(simulationText(answer));
-  else {
+  if (!values.json) {
+    const [simulation] = answer.simulations;
+    const { factor } = levelConversion(simulation.logic.rules, written);
+    const plot = values.plot
+      ? historyPlot({
+          ...{ simulation, settings: first, commands },
+          levels: levels.map((level) => level * factor),
+          times: typeof dt === "number" ? Float64Array.from(levels, (_, i) => i * dt) : times,
+        })
+      : undefined;
+    await io.out(simulationText(answer) + (plot === undefined ? "" : `\n${plotText(plot, width)}`));
+  } else {
     for (const one of answer.simulations) await io.out(simulationLine(answer, one));
   }
   return exitCodes.done;

@@ -82,6 +82,13 @@ export function voteTold(given: GivenHistory): VoteTold {
       received: "both",
     });
   }
+  const drawn = (["plot", "chart", "replace"] as const).find((one) => given.values[one]);
+  if (drawn !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: `--${drawn} for one channel: leave --vote out, with --column for that channel`,
+      received: "both",
+    });
+  }
   if (given.values["skip-bad"]) {
     throw new VeladisError("out-of-range", {
       expected: "--sensor-fault beside --vote: a row in which one channel has no level has those of the others",

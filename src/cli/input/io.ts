@@ -6,6 +6,8 @@ export interface Io {
   readonly piped: Readable | undefined;
   /** Whether standard output is a terminal, which obeys what it is sent; with or without colour. */
   readonly terminal?: boolean;
+  /** How many columns the window has, where there is one. */
+  readonly columns?: number;
   /** Whether a person reads standard output, in colour if so. */
   readonly colour: boolean;
   /** Writes text, or data as bytes, to standard output; resolves when more may be written. */

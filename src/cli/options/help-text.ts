@@ -1,6 +1,8 @@
+import { exitCodes } from "../print/exit-codes";
 import { labelled } from "../print/labelled";
 import { wrapped } from "../print/wrapped";
 import type { CommandPage } from "./command-page";
+import { type ExitText, exitSays, exitTexts, exitTextsOf } from "./exit-texts";
 import type { OptionRow } from "./option-row";
 
 /** Wider than this, an option stands on a line of its own. */
@@ -49,6 +51,12 @@ function optionLines(entries: readonly (readonly [string, OptionRow])[], width: 
     .join("");
 }
 
+/** Exit codes with what each says. */
+function exitLines(texts: readonly ExitText[]): string {
+  const rows = texts.map((text) => wrapped(exitSays(text), " ".repeat(8), `  ${text.code}`.padEnd(8)));
+  return `exit codes\n${rows.join("")}`;
+}
+
 /** The page that `--help` prints of a command. */
 export function helpText(page: CommandPage): string {
   const { usage, does, examples, words = [], options, notes = [] } = page;
@@ -61,9 +69,8 @@ export function helpText(page: CommandPage): string {
     optionGroups(page)
       .map(([group, ...rows]) => `${group}\n${optionLines(rows, width)}\n`)
       .join(""),
-    [...notes, "Refused input is explained on standard error, and the exit code is 2."]
-      .map((note) => wrapped(note))
-      .join(""),
+    notes.map((note) => wrapped(note)).join("") + (notes.length > 0 ? "\n" : ""),
+    exitLines(exitTextsOf(options).filter(({ code }) => code <= exitCodes.refused)),
   ].join("");
 }
 
@@ -76,5 +83,5 @@ export function overviewText(pages: readonly (readonly [name: string, page: Comm
     ["help", "this page; help <command> is that of a command, as <command> --help"],
     ["version", "the version, as --version"],
   ].map(([name = "", text]) => `  ${name.padEnd(width)}  ${text}\n`);
-  return `\n${head}\n${[...rows, ...about].join("")}`;
+  return `\n${head}\n${[...rows, ...about].join("")}\n${exitLines(exitTexts)}`;
 }

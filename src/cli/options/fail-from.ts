@@ -1,0 +1,39 @@
+import { VeladisError } from "../../core/index";
+import { isOrWorse, type Judgement, type Verdict, zoneLevel } from "../../severity/index";
+import type { OptionRow } from "./option-row";
+
+/** The option that has a bad zone tell itself by the exit code. */
+export const failFrom = {
+  argument: "<zone>",
+  help: "exit 1 when any possible zone is this one or worse; alarm counts as C, shutdown and fail as D",
+  example: "C",
+  values: ["B", "C", "D"],
+} as const satisfies OptionRow;
+
+const levels = { B: zoneLevel("zones", "B"), C: zoneLevel("zones", "C"), D: zoneLevel("zones", "D") } as const;
+
+/** How bad a possible zone is; where A is not parted from B it may be B. */
+function levelOf(kind: Judgement["kind"], zone: string): number {
+  return zone === "AB" ? levels.B : zoneLevel(kind, zone);
+}
+
+/** How bad the worst zone is that a verdict leaves possible; one that says "or worse" may be anything above. */
+function worstLevel(verdict: Verdict): number {
+  const all = [verdict, ...verdict.judgements];
+  if (all.some(({ kind }) => kind === "grades")) {
+    throw new VeladisError("wrong-type", {
+      expected: "a scheme of zones, acceptance or operation beside --fail-from: a grade is no verdict",
+      received: verdict.scheme,
+      option: "fail-from",
+    });
+  }
+  if (all.some(isOrWorse)) return levels.D;
+  const kinds = new Map(all.flatMap(({ kind, zones }) => zones.map((zone) => [zone as string, kind] as const)));
+  const possible: readonly string[] = all.flatMap((one) => one.possible);
+  return Math.max(...possible.map((zone) => levelOf(kinds.get(zone) ?? verdict.kind, zone)));
+}
+
+/** Whether any zone that verdicts leave possible is the named one or worse. */
+export function isReached(from: keyof typeof levels | undefined, verdicts: readonly Verdict[]): boolean {
+  return from !== undefined && verdicts.some((verdict) => worstLevel(verdict) >= levels[from]);
+}
