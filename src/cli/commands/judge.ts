@@ -129,7 +129,7 @@ export async function judgeReadings(
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);
-  const { background, told } = backgroundOption(atRest);
+  const { background, told } = backgroundOption(atRest, source);
   const judged = judgeOf({ ...settings, background });
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
@@ -197,7 +197,7 @@ export async function judgeReadings(
     (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
   if (texts.length > 0) {
     const written = readingIn(texts.join(" ").trim());
-    requireSignal(source, written, since);
+    requireSignal(source, written, since, atRest);
     await io.out(answer(written, json ? "data" : "page"));
     return exitCodes.done;
   }
