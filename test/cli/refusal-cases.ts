@@ -148,6 +148,7 @@ const cases: readonly Case[] = [
   ["judge 4.9 mm/s rms|--machine|pump 90 kW|--rule|guard band"], ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--rule|gard band"],
   ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--since|2 mm/s rms"], ["judge DE-H 4.9 ± 5 mm/s rms|--machine|pump 90 kW"],
   ["judge DE-H 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|5 %"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--background|1 ± 2 mm/s rms"],
+  ["judge 12 mA|--loop|0 to 20 mm/s rms|--machine|pump 90 kW|--background|3.9 mA"],
   ["judge 4.9 mm/s rms|--machine|pump 90 kW|--background|DE-H 1 ± 0.1 mm/s rms"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|5 % (99 %)"],
   ["table --column|value|--machine|pump 90 kW", "value\n4.9 ± 0.3 mm/s rms\n"], ["table --column|value|--from|mm/s rms|--machine|pump 90 kW", "value\n4.9 ± 0.3\n"],
   // schemes
