@@ -3,6 +3,7 @@ import type { Fact } from "./facts";
 import type { Judgement } from "./judgement";
 import type { Zone } from "./kinds";
 import { WORSE_PLACE, withoutPlace } from "./place-text";
+import { reachedFirst } from "./reached-first";
 import type { PlaceVerdict } from "./verdict-at-place";
 import type { Verdict } from "./verdict-of";
 
@@ -30,6 +31,7 @@ export function bothPlaces(housing: PlaceVerdict, shaft: PlaceVerdict, deciding:
   return Object.freeze({
     ...first,
     ...parts,
+    ...reachedFirst(judgements),
     headline: same ? mine.headline : `shaft ${shaft.short}, housing ${housing.short}: state the place`,
     word: same ? mine.word : "the place of the reading decides",
     possible,

@@ -1,14 +1,16 @@
 import { isVerified, worstProvenance } from "../core/index";
 import { union } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
-import { rankOf } from "./judge-criterion";
 import type { Judgement } from "./judgement";
 import type { Zone } from "./kinds";
 import { zoneLevel } from "./zone-level";
 
-/** How bad a judgement is: by the worst zone that is possible, then by the zone and the share of its limit. */
-export function badnessOf(one: Judgement): number {
-  return zoneLevel(one.kind, one.zone) * 100 + zoneLevel(one.kind, one.worst) * 10 + rankOf(one);
+/**
+ * How bad a judgement is: by its zone, then by the limit that is reached first, since that one ends the zone for all; of
+ * two that are equal in both, by the worst zone that is possible.
+ */
+export function badnessOf({ kind, zone, worst, margin }: Judgement): number {
+  return zoneLevel(kind, zone) * 100 + 10 / (1 + margin.ratio) + zoneLevel(kind, worst) * 1e-9;
 }
 
 /** The worst judgement first. */

@@ -7,6 +7,7 @@ import { unitedParts } from "./combined-judgements";
 import type { MachineRef } from "./machine-facts";
 import { isOfDisplacement } from "./of-displacement";
 import type { Assume } from "./placed-machine";
+import { reachedFirst } from "./reached-first";
 import { type ReadingRef, readingsOf } from "./readings";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
@@ -41,7 +42,8 @@ function onePlace({ judgements, possible, headline, word, unread, deciding, refu
   if (first === undefined) throw refusal;
   const worst = possible.at(-1) as Verdict["zone"];
   const parts = judgements.length === 1 && unread.length === 0 ? {} : unitedParts(judgements, unread);
-  return Object.freeze({ ...first, ...parts, headline, word, possible, worst, judgements, deciding });
+  const reached = reachedFirst(judgements);
+  return Object.freeze({ ...first, ...parts, ...reached, headline, word, possible, worst, judgements, deciding });
 }
 
 /**
@@ -50,7 +52,8 @@ function onePlace({ judgements, possible, headline, word, unread, deciding, refu
  * The verdict is the set of zones that are still possible: `possible`, best first, with `zone` the worst that was judged
  * and `worst` the worst that is possible. A fact that tells rows of a scheme apart and is not given (support, category,
  * group ...) is taken for its lowest limits; one that chooses the scheme (power, speed at the edge of a scope, frame)
- * leaves every scheme that it admits, and the worst governs. A displacement whose place nobody said is judged on the
+ * leaves every scheme that it admits, and the worst governs. `limit` and `margin` are of the limit above that zone which
+ * is reached first, by whichever scheme. A displacement whose place nobody said is judged on the
  * housing and on the shaft, and so is a velocity or an acceleration whose history begins with one. All of that is named in `assumedFacts`; what was given and plays no part in `setAside`.
  *
  * @param reading - e.g. `"4.1 mm/s rms"`, an amplitude, or an array of readings of one measurement, one a quantity

@@ -79,7 +79,8 @@ export function verdictAtPlace(
       ? `state the ${deciding.join(" and the ")}`
       : unread.length > 0 && possible.length > 1
         ? (unread[0] as Unjudged).because
-        : first.word,
+        : // where one leaves worse zones open, why
+          (sorted.find(isOrWorse) ?? first).word,
     unread,
     deciding,
   };

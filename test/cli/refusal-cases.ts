@@ -152,6 +152,7 @@ const cases: readonly Case[] = [
   ["judge 4.9 mm/s rms|--machine|pump 90 kW|--rule|guard band"], ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--rule|gard band"],
   ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--since|2 mm/s rms"], ["judge DE-H 4.9 ± 5 mm/s rms|--machine|pump 90 kW"],
   ["judge DE-H 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|5 %"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--background|1 ± 2 mm/s rms"],
+  ["judge 12 mA|--loop|0 to 20 mm/s rms|--machine|pump 90 kW|--background|3.9 mA"],
   ["judge 4.9 mm/s rms|--machine|pump 90 kW|--background|DE-H 1 ± 0.1 mm/s rms"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|5 % (99 %)"],
   ["table --column|value|--machine|pump 90 kW", "value\n4.9 ± 0.3 mm/s rms\n"], ["table --column|value|--from|mm/s rms|--machine|pump 90 kW", "value\n4.9 ± 0.3\n"],
   // schemes
@@ -189,6 +190,7 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${mixed}`], [`simulate --threshold|6, 9 in/s pk; 6 in/s pk|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching|--delay|1`],
   [`${simulate}|--delay|1|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}`], [`${voting}|--column|a`], [`${voting}|--column|2,3|--file|${numbered}|--delay|1,2`], [`${voting}|--column|2,3|--file|${numbered}|--skip-bad`], [`${voting}|--column|2,3|--file|${numbered}|--explain`],
   [`${voting}|--column|2,3|--file|${numbered}|--sensor-fault|bad`], [`${voting}|--column|2,3|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}|--column|2,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|1,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,DE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,NDE\n0,3,N/A\n"],
+  [`${voting}|--column|2,3|--plot`], [`${voting}|--column|2,3|--chart|a.svg`],
   [`${voting}|--column|2,3|--commands|bypass on at 0`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3|--commands|bypass on DEE at 0`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|9 mm/s rms|--alert-delay|1`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|5 mm/s rms|--alert-delay|soon`],
   [`${simulate}|--delay|1`, "time,level\n08:15,3\n"], [`${simulate}|--delay|1`, "time,level\n24:00:00,3\n"], [`${simulate}|--delay|1|--commands|reset at 105`, "time,level\n100,3\n110,3\n"],
   [`${simulate}|--delay|1`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--column|1`, "level,time\n3,0\n"], [`${simulate}|--delay|1`, "time,level\n0,-3\n1,3\n"], [overall, "a\n1\n\n2\n"],

@@ -123,4 +123,31 @@ describe("the state of a loop", () => {
       (await veladis(["--sensor", "junk", "--loop", "0 to 20 mm/s rms", "--to", "mm/s rms"], "12 mA\n")).err,
     ).toMatch(/sensitivity/);
   });
+
+  it("of a machine at rest are held against the reading by the same loop", async () => {
+    const loop = ["judge", "12 mA", "--loop", "0 to 20 mm/s rms", ...pump];
+    // 10 mm/s over 0.8 / 16 x 20 = 1 mm/s
+    expect((await veladis([...loop, "--background", "4.8 mA"])).out).toMatch(/10\.0 times that at rest/);
+    expect((await veladis([...loop, "--background", "9 mA"])).out).toMatch(/NOT RELIABLE: background too high/);
+    const alone = ["judge", "5 mm/s rms", ...pump, "--background", "4.8 mA"];
+    expect((await veladis([...alone, "--loop", "0 to 20 mm/s rms"])).out).toMatch(/5\.00 times that at rest/);
+    expect((await veladis(alone)).err).toMatch(/the range of the loop/);
+  });
+
+  it.each([
+    ["3.9 mA", "below range"],
+    ["20.8 mA", "above range"],
+  ])("of a machine at rest beyond the range, %s, are refused", async (background, state) => {
+    const { err, code } = await veladis([
+      "judge",
+      "12 mA",
+      "--loop",
+      "0 to 20 mm/s rms",
+      ...pump,
+      "--background",
+      background,
+    ]);
+    expect(err).toMatch(new RegExp(`within the range of its loop\\n.*"${background}", ${state}`));
+    expect(code).toBe(2);
+  });
 });

@@ -67,7 +67,7 @@ export const judgePage = {
     },
     background: {
       argument: "<reading>",
-      help: "the reading with the machine stopped; of several points one for all, or one each behind the name of its point: whether they may be judged",
+      help: "the reading, or the signal of one, with the machine stopped; of several points one for all, or one each behind the name of its point: whether they may be judged",
       example: '"0.4 mm/s rms"',
     },
     ...signalOptions,

@@ -141,7 +141,7 @@ export async function judgeReadings(
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);
-  const { background, told } = backgroundOption(atRest);
+  const { background, told } = backgroundOption(atRest, source);
   const judged = judgeOf({ ...settings, background });
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
@@ -218,7 +218,7 @@ export async function judgeReadings(
     (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
   if (texts.length > 0) {
     const written = readingIn(texts.join(" ").trim());
-    requireSignal(source, written, since);
+    requireSignal(source, written, since, atRest);
     if (values.chart !== undefined && namesPoints(written)) throw oneToDraw("several points");
     const text = answer(written, json ? "data" : "page");
     await writeChart(values, async (theme) =>

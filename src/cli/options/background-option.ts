@@ -1,5 +1,7 @@
+import { isSignal, type SignalSource, signalReading } from "../../amplitude/index";
 import { uncertainPoints } from "../../conformity/index";
-import { type Amplitude, format, hasPlusMinus, parseAmplitude } from "../../reading/index";
+import { shown, VeladisError } from "../../core/index";
+import { type Amplitude, format, hasPlusMinus, isClipped, parseAmplitude } from "../../reading/index";
 import { type BackgroundOfPoints, namesPoints, type PointsVerdict, type Verdict } from "../../severity/index";
 import { formatUncertain, parseUncertain, uncertaintyOf } from "../../uncertainty/index";
 
@@ -20,11 +22,23 @@ function toldOf(reading: Amplitude, upper: Amplitude): string {
   return `background ${formatUncertain(reading)}: taken at the upper end of its interval, ${format(upper)}`;
 }
 
+/** Refuses a reading at rest beyond the range of its loop: it is the end of what the loop measures, not the background. */
+function requireMeasured(reading: Amplitude, written: string): Amplitude {
+  if (!isClipped(reading.state)) return reading;
+  throw new VeladisError("sensor-fault", {
+    expected: "a reading with the machine stopped within the range of its loop",
+    received: `${shown(written)}, ${reading.state}`,
+    option: "background",
+  });
+}
+
 /**
  * The reading with the machine stopped as the option states it. One with ± is taken at the upper end of its interval, so
- * that what is judged stands out from all that it may be.
+ * that what is judged stands out from all that it may be. A signal is turned into its vibration.
  */
-export function backgroundOption(text: string | undefined): Background {
+export function backgroundOption(text: string | undefined, source: SignalSource = {}): Background {
+  if (text !== undefined && isSignal(text))
+    return { background: requireMeasured(signalReading(text, source), text), told: [] };
   if (text === undefined || !hasPlusMinus(text)) return { background: text, told: [] };
   if (!namesPoints(text)) {
     const reading = parseUncertain(text);

@@ -1,10 +1,10 @@
 import { isVerified, provenances } from "../../core/index";
 import { format, historyOf } from "../../reading/index";
-import { conditionText, type Judgement, type Limit, marginText, type Verdict } from "../../severity/index";
+import { conditionText, type Judgement, type Limit, type Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
 import { labelled } from "./labelled";
 import { machineLine } from "./machine-line";
-import { judgedText, notJudged, shortZone, TAKEN, takenFor } from "./verdict-parts";
+import { judgedText, marginOf, notJudged, shortZone, TAKEN, takenFor } from "./verdict-parts";
 
 /** How a verdict is printed. */
 export interface VerdictSettings {
@@ -122,7 +122,7 @@ export function shortVerdict(verdict: Verdict, settings: VerdictSettings): strin
     line("by", [`${standard} (${edition})${which && `, ${which}`}${status}`]),
     line("also by", others),
     line("limits", [limitsText(verdict, digits)]),
-    line("margin", [marginText(verdict, { digits })]),
+    line("margin", [marginOf(verdict, digits)]),
     line("not judged", notJudged(verdict)),
     line("support", ruled),
     line("assumed", assumedInShort(verdict)),

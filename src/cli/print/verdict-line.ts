@@ -1,10 +1,11 @@
 import type { PointsWithin } from "../../conformity/index";
 import { limitsKnown, visibleText } from "../../core/index";
-import { marginText, type Verdict } from "../../severity/index";
+import type { Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
 import { EXACT, notReadText } from "./points-text";
 import { uncertainText } from "./uncertain";
 import { verdictHeadline } from "./verdict-headline";
+import { marginOf } from "./verdict-parts";
 import { withinLine } from "./within-text";
 
 /** The nearest limit and the scheme it is from, and what the verdict rests on. */
@@ -15,7 +16,7 @@ function restText(verdict: Verdict, digits: number): string {
   const known = limitsKnown(provenance, confirmed);
   const others = judgements.slice(1).map((one) => one.scheme);
   return [
-    marginText(verdict, { digits }),
+    marginOf(verdict, digits),
     `${standard} (${edition})${known === undefined ? "" : `, ${known}`}`,
     ...rest.differences,
     ...(others.length === 0 ? [] : [`also judged by ${others.join(", ")}`]),

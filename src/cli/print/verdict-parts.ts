@@ -27,10 +27,18 @@ export function assumedTexts(verdict: Verdict): string[] {
   return [...assumedFacts.filter((text) => !told.includes(text)), ...assumed.map((one) => assumptions[one])];
 }
 
-/** How far the reading is from the limit next to it, in decibels and as a ratio. */
+/** How far the reading is from the limit next to it, with the scheme of that limit where it is not the one in front. */
+export function marginOf(verdict: Verdict, digits: number): string {
+  const { limit, limits, judgements } = verdict;
+  const isOf = (one: Pick<CriterionJudgement, "limits">): boolean => Object.values(one.limits).includes(limit);
+  const other = isOf({ limits }) ? undefined : judgements.find(({ criteria }) => criteria.some(isOf));
+  return `${marginText(verdict, { digits })}${other === undefined ? "" : `, by ${other.scheme}`}`;
+}
+
+/** The same, in decibels and as a ratio. */
 export function marginLine(verdict: Verdict, digits: number): string {
   const { ratio } = verdict.margin;
-  const away = marginText(verdict, { digits });
+  const away = marginOf(verdict, digits);
   if (ratio === Number.POSITIVE_INFINITY) return `${away}; the reading is zero`;
   return ratio >= 1
     ? `${away} (${significant(ratio, 4)} times the reading)`
