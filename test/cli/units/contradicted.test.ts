@@ -67,6 +67,8 @@ describe("what is told against a heading", () => {
     ["decibels without a reference", decibels, "L [dB]", undefined],
     ["the same reference", decibels, "L [dB re 1e-9 m/s]", undefined],
     ["the same reference in another unit", decibels, "L [dB re 1 nm/s]", undefined],
+    ["the same reference in a longer unit", decibels, "L [dB re 1e-6 mm/s]", undefined],
+    ["1e-9 of a longer unit", decibels, "L [dB re 1e-9 mm/s]", "dB re 1e-9 mm/s"],
     ["another reference", decibels, "L [dB re 1e-8 m/s]", "dB re 1e-8 m/s"],
     ["a reference of another quantity", decibels, "L [dB re 1e-9 m]", "dB re 1e-9 m"],
     ["a unit, for a level", decibels, "L [mm/s]", "mm/s"],
@@ -280,6 +282,7 @@ describe("a row of units below the header", () => {
     ["above no number", ["mm/s", "s"], ["x", "y"]],
     ["above a unit", ["mm/s", "s"], ["1", "mm/s"]],
     ["above a number in another column", ["mm/s", ""], ["x", "1"]],
+    ["above a number below a blank cell", ["mm/s", " "], ["x", "1"]],
     ["beside letters", ["mm/s", "°Cx"], ["1", "2"]],
     ["beside letters in front", ["mm/s", "x%"], ["1", "2"]],
   ])("is none: %s", (_, first, second) => {

@@ -73,6 +73,7 @@ describe("what a heading says of its column", () => {
     ["x [millimeter]", "mm"], ["v [centimeter/s]", "cm/s"], ["x [nanometer]", "nm"], ["mdB", ""], ["dBm", ""], ["x__um", "um"],
     ["VelRMS", "rms"], ["vPeak", "pk"], ["RMS1", "rms"], ["PEAK2PEAK", "pk"], ["v rms.", "rms"], ["mm/s.:", "mm/s"], ["true peak", "true pk"], ["peak to peak", "pp"], ["peak  to  peak [um]", "um + pp"],
     ["DE;mm/s", "mm/s"], ["DE|mm/s", "mm/s"], ["[DE / mm/s]", "mm/s"], ["[mm/s; rms]", "mm/s + rms"], ["speed r/min at DE", ""], ["mm/s at DE", "mm/s"], ["g rms at DE", "g rms"], ["um at DE", ""], ["3 dB", "dB"], ["3 um", "um"], ["3 s", ""],
+    ["v (m/s / rms)", "m/s + rms"], ["v (RMS of x) [mm/s]", "mm/s + rms"], ["x () [um]", "um"], ["v (a) mm/s (b)", "mm/s"], ["v__RMS", "rms"], ["vel__mm/s", "mm/s"], ["v_mm_s2", "mm/s2"], ["v_mm_spk", ""], ["v_mm_s_", "mm/s"], ["peak__to__peak", "pp"],
   ])("%s, spelled in other ways", (heading, says) => expect(said(heading)).toBe(says));
 
   it.each([
