@@ -27,6 +27,8 @@ export default defineConfig({
         "test/cli/delimited/long-rows.test.ts",
       ],
     ],
+    // the pure floors are loaded by their tests
+    setupFiles: group.mutate[0].startsWith("src/cli/") ? ["test/mutation/loaded.ts"] : [],
     testTimeout: 60_000,
     isolate: false,
   },

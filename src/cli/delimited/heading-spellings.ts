@@ -65,7 +65,7 @@ export function axisIn(heading: string): { readonly written: string; readonly ax
 /** Words that name a value formed over time, which no sample of a waveform is: a level, or a trend of levels. */
 const levels = [
   ...["levels?", "lvl", "overalls?", "amplitudes?", "magnitudes?", "severity", "readings?"],
-  ...["trends?", "history", "crest", "kurtosis", "oa", "spectr(?:um|a)", "[va]_?eff"],
+  ...["trends?", "history", "crest", "kurtosis", "oa", "spectr(?:um|a)", "[va] ?eff"],
   ...["\\p{L}*pegel", "\\p{L}*schwinggeschwindigkeit", "\\p{L}*schwingst(?:ä|ae)rke", "\\p{L}*amplituden?"],
   ...[
     "\\p{L}*(?:effektiv|spitzen|scheitel|mittel|tages|stunden|wochen|maximal|minimal)werte?",

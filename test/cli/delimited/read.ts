@@ -16,12 +16,19 @@ interface ShownRow {
   readonly line: number;
 }
 
+/** A row that was refused: with which code, what was expected, and what received. */
+interface RefusedRow extends ShownRow {
+  readonly why: string;
+  readonly expected: string;
+  readonly received: string;
+}
+
 /** All that reading a file gave. */
 export interface ReadFile {
   readonly header: readonly string[];
   readonly form: TableForm;
   readonly rows: readonly ShownRow[];
-  readonly refused: readonly (ShownRow & { readonly why: string })[];
+  readonly refused: readonly RefusedRow[];
   readonly account: RowAccount;
   /** The line of the account, as it is printed. */
   readonly told: string;
@@ -37,14 +44,15 @@ export async function readText(
   const places = [0, ...cuts.map((cut) => cut % (bytes.length + 1)).sort((a, b) => a - b), bytes.length];
   const pieces = places.slice(1).map((end, i) => bytes.subarray(places[i], end));
   const rows: ShownRow[] = [];
-  const refused: (ShownRow & { why: string })[] = [];
+  const refused: RefusedRow[] = [];
   let opened: { header: readonly string[]; form: TableForm } | undefined;
   const visitor: DelimitedVisitor = {
     header(header, _raw, form) {
       opened = { header, form };
     },
     row: (cells, raw, line) => void rows.push({ cells, raw, line }),
-    refused: ({ code }, raw, line, cells) => void refused.push({ cells, raw, line, why: code }),
+    refused: ({ code, expected, received }, raw, line, cells) =>
+      void refused.push({ cells, raw, line, why: code, expected, received }),
   };
   const reading = readDelimited(Readable.from(pieces), "file.csv", { decimalComma: false, ...as }, visitor);
   const account = await accountOf(reading);

@@ -236,6 +236,45 @@ describe("4. separator", () => {
   });
 });
 
+describe("4. more of the separator", () => {
+  it("a last row without its line end may be torn off, and decides nothing", async () => {
+    const { refused, form } = await readText("a;b\n1;2\n3");
+    expect([form.separator, refused.length]).toEqual([";", 1]);
+    expect(await refusal("a;b\n1;2\n3\n")).toContain("at line 3 of");
+    expect(await refusal("a;b\n3")).toContain("at line 2 of");
+    expect(await refusal("Vibration, mm/s\nx,y\n4,9")).toBe("read");
+  });
+
+  it("a blank behind each of several commas is how a file separates", async () => {
+    expect(await cellsOf("Tag, Value, Count\nP1, 4, 9\n")).toEqual([["P1", " 4", " 9"]]);
+    expect(await refusal("Tag, Value,Count\n4,9, 1\n")).toContain("--decimal-comma");
+    expect(await refusal("Vibration, mm/s\n4 , 9\n")).toContain("--decimal-comma");
+    expect(await cellsOf("Tag, Value, mm/s\n4,9,x\n")).toEqual([["4", "9", "x"]]);
+    expect(await refusal("Tag,Value, mm/s\nx, 4 , 9 \n")).toBe("read");
+    expect(await refusal("Tag,Value, mm/s\nx,4 , 9 \n")).toContain("a number with a decimal comma stands in quotes");
+  });
+
+  it("all pieces of a row must be digits for it to be one number", async () => {
+    expect(await cellsOf("Place, level, note\n4,9,x\n")).toEqual([["4", "9", "x"]]);
+    expect(await refusal("Place, level, note\n4,9,1\n")).toContain("--decimal-comma");
+  });
+
+  it.each(["sep=;", "SEP=;", "sep=;\r"])("a line %j above the header tells it", async (line) => {
+    expect((await readText(`${line}\na;b,c\n1;2,3\n`)).rows.map(({ cells }) => cells)).toEqual([["1", "2,3"]]);
+  });
+
+  it.each(["xsep=;", "sep=:", "sep=;x", "sep="])("a line %j does not", async (line) => {
+    expect(await readText(`${line}\n1\n`, { separator: "none" })).toMatchObject({ header: [line] });
+  });
+
+  it("two that are told must be one", async () => {
+    expect(await refusal("sep=;\na;b\n", { separator: "semicolon" })).toBe("read");
+    expect(await refusal("sep=;\na;b\n", { separator: "tab" })).toBe(
+      "VeladisError: expected one separator, received --separator tab, and a line in the file that says semicolon",
+    );
+  });
+});
+
 describe("5. remarks", () => {
   it("begin with #, and are counted; quotation marks mean nothing in them", async () => {
     const { rows, account } = await readText('# a,b\n#a "b\na,b\n# see "x\n1,2\n#end');
@@ -310,6 +349,55 @@ describe("7. rows and blank lines", () => {
       ["1", 3],
       ["", 4],
     ]);
+  });
+});
+
+describe("7. lines that are skipped", () => {
+  it("the first row behind one, and the first later one, are noted", async () => {
+    const noted = async (content: string, as: As = {}) => (await readText(content, as)).account.behindSkipped;
+    expect(await noted("a,b\n1,2\n3,4\n")).toEqual({ first: 0, later: 0 });
+    expect(await noted("\n# x\na,b\n1,2\n3,4\n")).toEqual({ first: 0, later: 0 });
+    expect(await noted("a,b\n\n1,2\n3,4\n")).toEqual({ first: 3, later: 0 });
+    expect(await noted("a,b\n1,2\n\n3,4\n#\n5,6\n")).toEqual({ first: 0, later: 4 });
+    expect(await noted("a,b\n\n1,2\n\n\n3,4\n\n5,6\n")).toEqual({ first: 3, later: 6 });
+    expect(await noted("a;b\n1\n\n3;4\n", { separator: "semicolon" })).toEqual({ first: 0, later: 4 });
+  });
+
+  it("a row of another width is told with the width of the header", async () => {
+    const told: string[] = [];
+    for (const content of ["v;w\n1\n", "v\n1;2\n"]) {
+      const { told: line, refused } = await readText(content, { separator: "semicolon" });
+      told.push(`${refused[0]?.why}: ${refused[0]?.expected}, ${refused[0]?.received}; ${line.split(";")[0]}`);
+    }
+    expect(told).toEqual([
+      "length-mismatch: 2 cells, as the header has, 1; rows: 1 in = 0 answered + 1 refused + 0 skipped",
+      "length-mismatch: 1 cell, as the header has, 2; rows: 1 in = 0 answered + 1 refused + 0 skipped",
+    ]);
+  });
+
+  it("the form tells how rows are written, and no more", async () => {
+    expect((await readText("a,b\n1,2\n")).form).toStrictEqual({
+      ...{ separator: ",", lineEnd: "\n", mark: "", counted: "line", encoding: "utf-8", preamble: "" },
+    });
+    expect((await readText("\ufeffx\nv\n1\n", { headerLine: 2, quotes: "none" })).form).toStrictEqual({
+      ...{ separator: ",", lineEnd: "\n", mark: "\u00ef\u00bb\u00bf", counted: "line", encoding: "utf-8" },
+      ...{ preamble: "x\n", quotes: "none", single: true },
+    });
+    expect((await readText("v\n1\n", { decimalComma: true })).form.separator).toBe(";");
+  });
+
+  it("a row of units is counted beside the rows", async () => {
+    const { account, told } = await readText("t,v\ns,mm/s\n1,2\n3,4\n");
+    expect(account).toStrictEqual({
+      ...{ rowsIn: 3, rows: 2, refused: 0, behindSkipped: { first: 0, later: 0 }, separator: "comma", torn: false },
+      skipped: { blank: 0, remarks: 0, preamble: 0, units: 1 },
+      units: { line: 2, cells: ["s", "mm/s"] },
+    });
+    expect(told).toContain('1 skipped (1 row of units: "s", "mm/s"); separator: comma');
+    expect((await readText("t,v\n1,2\n")).account).toStrictEqual({
+      ...{ rowsIn: 1, rows: 1, refused: 0, behindSkipped: { first: 0, later: 0 }, separator: "comma", torn: false },
+      skipped: { blank: 0, remarks: 0, preamble: 0 },
+    });
   });
 });
 
