@@ -1,7 +1,9 @@
 import { shown, VeladisError } from "./error";
 
-const FORM = "a function that answers at once, as () => parseAmplitude(text)";
-const CALL = { parameter: "call" };
+function noCall(received: string): VeladisError {
+  const expected = "a function that answers at once, as () => f(x)";
+  return new VeladisError("wrong-type", { expected, received, parameter: "call" });
+}
 
 /** What became of a call: its answer, or the refusal. */
 export type Attempt<Value> =
@@ -23,8 +25,7 @@ export type Attempt<Value> =
  * ```
  */
 export function attempt<Value>(call: () => Value): Attempt<Value> {
-  if (typeof call !== "function")
-    throw new VeladisError("wrong-type", { expected: FORM, received: shown(call), ...CALL });
+  if (typeof call !== "function") throw noCall(shown(call));
   let value: Value;
   try {
     value = call();
@@ -35,5 +36,5 @@ export function attempt<Value>(call: () => Value): Attempt<Value> {
   if (!(value instanceof Promise)) return { ok: true, value };
   // what becomes of it is nobody's answer: it must not end the program besides
   value.catch(() => {});
-  throw new VeladisError("wrong-type", { expected: FORM, received: "one that gives a promise", ...CALL });
+  throw noCall("one that gives a promise");
 }

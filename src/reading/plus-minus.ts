@@ -21,7 +21,7 @@ export function requireNoPlusMinus(text: string): void {
 export function lostPlusMinus(text: string): VeladisError {
   return new VeladisError("syntax", {
     expected:
-      "a reading without ±, which is not carried here; parseUncertain of veladis/uncertainty reads it, as do veladis convert, judge, check and setpoints; without those, judge the value plus its uncertainty",
+      "a reading without ±, which parseUncertain of veladis/uncertainty reads, as do veladis convert, judge, check and setpoints; else judge the value plus its uncertainty",
     received: shown(text),
   });
 }

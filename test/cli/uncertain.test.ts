@@ -85,7 +85,7 @@ describe("a reading with its uncertainty", () => {
           : []),
         ...(line[0] === "plan" ? ["--shaker", "8 Hz to 3 kHz"] : []),
       ]);
-      expect(err, line[0]).toContain("a reading without ±, which is not carried here");
+      expect(err, line[0]).toContain("a reading without ±, which parseUncertain");
       expect(code).not.toBe(0);
     }
   });
