@@ -7,6 +7,6 @@ export {
   gradeOfUnbalance,
   type PermissibleUnbalance,
   permissibleUnbalance,
-  type Rotor,
 } from "./permissible-unbalance";
+export type { Rotor } from "./rotor";
 export { centrifugalForce, unbalanceOf } from "./unbalance";

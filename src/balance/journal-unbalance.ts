@@ -1,8 +1,8 @@
-import { finiteResult, requireKnownOptions, type Source, withParameters } from "../core/index";
+import { finiteResult, inPlace, type Source, withParameters } from "../core/index";
 import { hertz } from "../frequency/index";
 import { ownHistory, type Step } from "../reading/index";
-import { kilogramMetres, kilograms, metres } from "./mass";
-import type { Rotor } from "./permissible-unbalance";
+import { kilogramMetres, kilograms } from "./mass";
+import { distancesOf, MASS, type Rotor, requireRotor, SPEED } from "./rotor";
 import { angularSpeed, centrifugalForce } from "./unbalance";
 
 const API_4WN = {
@@ -56,10 +56,10 @@ const POUND = 0.45359237;
  */
 export function journalUnbalance(rotor: Rotor): JournalUnbalance {
   return withParameters({ rotor }, () => {
-    const { mass, speed, planes } = requireRotorFacts(rotor);
-    const kg = kilograms(mass);
-    const turns = finiteResult(60 * hertz(speed));
-    const [left, right] = planes === undefined ? [1, 1] : planesOf(planes);
+    const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
+    const kg = inPlace(MASS, () => kilograms(mass));
+    const turns = inPlace(SPEED, () => finiteResult(60 * hertz(speed)));
+    const [left, right] = planes === undefined ? [1, 1] : distancesOf(planes);
     const loads = {
       left: finiteResult((kg * right) / (left + right)),
       right: finiteResult((kg * left) / (left + right)),
@@ -80,26 +80,6 @@ export function journalUnbalance(rotor: Rotor): JournalUnbalance {
       history: journalHistory({ kg, turns, loads, of, unbalance, omega }),
     });
   });
-}
-
-const requireRotorFacts = (rotor: Rotor): Rotor =>
-  requireKnownOptions(
-    rotor,
-    { mass: true, speed: true, planes: true },
-    { what: "a fact of a rotor", form: "a rotor with mass and speed", place: { parameter: "rotor" } },
-  );
-
-function planesOf(planes: NonNullable<Rotor["planes"]>): [number, number] {
-  const { left, right } = requireKnownOptions(
-    planes,
-    { left: true, right: true },
-    {
-      what: "a plane of a rotor",
-      form: 'planes such as { left: "300 mm", right: "200 mm" }',
-      place: { option: "planes" },
-    },
-  );
-  return [metres(left, { option: "left" }), metres(right, { option: "right" })];
 }
 
 /** What the steps are made of. */

@@ -1,9 +1,9 @@
-import { finiteResult, inPlace, requireKnownOptions, type Source, withParameters } from "../core/index";
-import type { Frequency } from "../frequency/index";
+import { finiteResult, inPlace, type Source, withParameters } from "../core/index";
 import type { Step } from "../reading/index";
 import { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
 import { permittedHistory } from "./balance-steps";
-import { kilogramMetres, kilograms, metres } from "./mass";
+import { kilogramMetres, kilograms } from "./mass";
+import { distancesOf, MASS, type Rotor, requireRotor, SPEED } from "./rotor";
 import { angularSpeed, centrifugalForce } from "./unbalance";
 
 const ISO_21940_11 = {
@@ -11,18 +11,6 @@ const ISO_21940_11 = {
   where: "e_per = G / omega; clause 6 from memory, the list of grades read in excerpts that reproduce Table 1",
   provenance: "memory",
 } as const satisfies Source;
-
-/** Masses as `"120 kg"`, distances as `"300 mm"`. */
-export interface Rotor {
-  readonly mass: string;
-  /** Service speed. */
-  readonly speed: Frequency;
-  /**
-   * Distances from the centre of mass to the two planes the unbalance is split to: the bearings, or correction
-   * planes near them. Not given, both get half.
-   */
-  readonly planes?: { readonly left: string; readonly right: string };
-}
 
 /** Permissible residual unbalance of a rotor. */
 export interface PermissibleUnbalance {
@@ -46,27 +34,6 @@ export interface PermissibleUnbalance {
 
 const NOTE =
   "G is the speed of the centre of mass of the rotor turning free in space, no reading on a housing: do not hold it against a severity limit";
-
-const SPEED = { parameter: "rotor", option: "speed" };
-const MASS = { parameter: "rotor", option: "mass" };
-
-const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
-
-/** Refuses what is told of a rotor and has no meaning for its balance. */
-function requireRotor<Given extends object>(rotor: Given, known: object): Given {
-  return requireKnownOptions(rotor, known, {
-    what: "a fact of a rotor",
-    form: "a rotor with mass and speed",
-    place: { parameter: "rotor" },
-  });
-}
-
-const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor["planes"]> =>
-  requireKnownOptions(
-    planes,
-    { left: true, right: true },
-    { what: "a plane of a rotor", form: PLANES, place: { option: "planes" } },
-  );
 
 /**
  * The residual unbalance that a balance grade permits a rotor, whole and split to two planes.
@@ -98,10 +65,7 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
     const eccentricity = inPlace(SPEED, () => permissibleEccentricity(g, speed));
     const kg = inPlace(MASS, () => kilograms(mass));
     const unbalance = finiteResult(eccentricity * kg);
-    const [left, right] =
-      planes === undefined
-        ? [1, 1]
-        : [metres(requirePlanes(planes).left, { option: "left" }), metres(planes.right, { option: "right" })];
+    const [left, right] = planes === undefined ? [1, 1] : distancesOf(planes);
     const both = left + right;
     const split = Object.freeze({
       left: finiteResult((unbalance * right) / both),

@@ -7,7 +7,7 @@ import type { SheetRequest } from "./sheet-request";
 const CHECK_COLUMNS = ["", "known", "shown", "error", "%", "dB", "tolerance", "uncertainty (k = 2)", "verdict"];
 
 /** A share beyond the noise of a calculation and below the digits shown. */
-const NOISE = 2 ** -48;
+const NOISE = 3.6e-15;
 
 /** A number with its sign; a half is rounded away from zero, also where the arithmetic left it a hair short of one. */
 export function signed(value: number, digits = 2): string {

@@ -5,10 +5,11 @@ import { halfSine } from "./half-sine";
  * of its length from 0 to 1.
  */
 export const pulseShapes = /* @__PURE__ */ Object.freeze({
+  /** Half of a sine. */
   "half-sine": (share: number) => halfSine(share, 1),
-  // rises over all of its length and falls at once
+  /** Rises over all of its length and falls at once. */
   "final-peak saw-tooth": (share: number) => share,
-  // a tenth of the length to rise, and a tenth to fall
+  /** A tenth of the length to rise, and a tenth to fall. */
   trapezoidal: (share: number) => Math.min(1, 10 * share, 10 * (1 - share)),
 } as const);
 

@@ -102,7 +102,7 @@ export function shockImmunity(
     const pulses = requireList(milliseconds, "a list of lengths of shocks, in ms", { option: "milliseconds" }).map(
       (length, index) =>
         unitPulse(length, 40 * hertz, threshold.quantity === "velocity" ? corner : undefined, {
-          ...{ parameter: "options", option: "milliseconds", index },
+          place: { parameter: "options", option: "milliseconds", index },
         }),
     );
     const bursts = requireList(multiples, "a list of multiples of the threshold", { option: "multiples" }).map(

@@ -109,8 +109,9 @@ export function shockResponse(settings: ImmunitySettings, running: string | Ampl
       option: "shape",
     });
     const isVelocity = rules.threshold.quantity === "velocity";
-    const length = { ...place, option: "milliseconds" };
-    const pulse = unitPulse(given.milliseconds, 40 * hertz, isVelocity ? corner : undefined, length, shape);
+    const pulse = unitPulse(given.milliseconds, 40 * hertz, isVelocity ? corner : undefined, {
+      ...{ place: { ...place, option: "milliseconds" }, shape },
+    });
     const g = convertAmplitude(peak, "g pk").value;
     const amplitude = device.rms ? device.level * Math.SQRT2 : device.level;
     const all = Array.from({ length: PHASES }, (_, phase) => {

@@ -42,15 +42,15 @@ export function requireCorner(highPass: number): number {
  *
  * @param least - the least rate, in samples a second, that shows the running vibration
  * @param highPass - corner of the high-pass of a device that forms velocity, as {@link requireCorner} gives it back
- * @param place - where the length stands
+ * @param told - where the length stands, and the shape
  */
 export function unitPulse(
   milliseconds: number,
   least: number,
   highPass: number | undefined,
-  place: ErrorPlace,
-  shape: PulseShape = "half-sine",
+  told: { readonly place: ErrorPlace; readonly shape?: PulseShape },
 ): UnitPulse {
+  const { place, shape = "half-sine" } = told;
   const length = requirePositive(milliseconds, "a shock length above zero, in ms", place) / 1000;
   const rate = Math.min(Math.max(64 / length, least, PER_CORNER * (highPass ?? 0)), FASTEST);
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing

@@ -21,7 +21,7 @@ describe("the manual page", () => {
 
   it("names every command and every option", () => {
     for (const [name, { options }] of all) {
-      const start = page.indexOf(`.SH VELADIS ${name.toUpperCase()}\n`);
+      const start = page.indexOf(`.SH VELADIS ${name.toUpperCase().replaceAll("-", "\\-")}\n`);
       const part = page.slice(start, page.indexOf("\n.SH ", start));
       for (const option of Object.keys(options)) expect(part).toContain(`.B ${`--${option}`.replaceAll("-", "\\-")}`);
     }

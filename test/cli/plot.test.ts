@@ -23,7 +23,8 @@ function readBack(text: string): { readonly row: number; readonly heights: reado
 
 describe("a plot in the terminal", () => {
   it("is read back within one cell at any width", () => {
-    const value = fc.double({ min: 0, max: 1e6, noNaN: true });
+    // below a millionth of the smallest scale nothing is read from a plot
+    const value = fc.double({ min: 0, max: 1e6, noNaN: true }).map((one) => (one < 1e-9 ? 0 : one));
     const scale = fc.constantFrom(1e-6, 1, 1e3);
     fc.assert(
       fc.property(

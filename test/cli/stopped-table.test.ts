@@ -23,7 +23,11 @@ describe("a run of `table` in a process that is stopped", () => {
     writeFileSync(join(folder, "package.json"), '{ "type": "module" }');
     await build({
       ...{ entryPoints, outdir: folder, bundle: true, format: "esm" },
-      ...{ platform: "node", external: ["hyparquet", "hyparquet-writer", "mathjs"], logLevel: "error" },
+      ...{
+        platform: "node",
+        external: ["hyparquet", "hyparquet-writer", "mathjs", "@resvg/resvg-js"],
+        logLevel: "error",
+      },
       banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
     });
   });

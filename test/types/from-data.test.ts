@@ -58,7 +58,7 @@ describe("a reading made of data", () => {
     ["a speed by itself", { ...rms, rpm: 1500 }, "unknown-option", /a part of a reading/],
     ["a crest factor below 1", { ...rms, crestFactor: 0.5 }, "out-of-range", /crest factor/],
     ["a frequency of zero", { ...rms, at: "0 Hz" }, "not-positive", /a frequency/],
-    ["an uncertainty of another form", { ...rms, uncertainty: "0.3" }, "wrong-type", /uncertainty/],
+    ["an uncertainty of another form", { ...rms, uncertainty: "0.3" }, "missing-option", /uncertainty/],
   ])("is refused with %s", (_, data, code, said) => {
     const refusal = refusalOf(() => amplitude(data as never));
     expect(refusal.expected).toMatch(said);
