@@ -151,12 +151,14 @@ function isInitials(word: string, words: readonly string[]): boolean {
   return words.length > 1 && sorted([...word]) === sorted(words.map(([first = ""]) => first));
 }
 
-/** True for texts that one letter more, less or other makes the same. */
+/** True for texts that one letter more, less or other, or two neighbours swapped, makes the same. */
 function isOneLetterOff(one: string, other: string): boolean {
   const [short, long] = one.length < other.length ? [one, other] : [other, one];
   if (long.length - short.length > 1) return false;
   let at = 0;
   while (at < short.length && short[at] === long[at]) at++;
+  const [first, next] = short.slice(at, at + 2);
+  if (long.slice(at) === `${next}${first}${short.slice(at + 2)}`) return true;
   return short.slice(short.length === long.length ? at + 1 : at) === long.slice(at + 1);
 }
 

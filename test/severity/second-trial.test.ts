@@ -1,7 +1,7 @@
 import { currentLoop } from "veladis/sensor";
 import { changeFromBaseline, classify, judge, parseMachine, parsePoints } from "veladis/severity";
 import { describe, expect, it } from "vitest";
-import { requireName, requirePage } from "../../src/severity/confirm-names";
+import { requireName, requireOther, requirePage } from "../../src/severity/confirm-names";
 import { refusalOf } from "../refusals/refusal-of";
 
 /** Found in a trial by practitioners; what the trade writes on plates and routes is common practice, no source. */
@@ -111,6 +111,14 @@ describe("who read a copy, and where", () => {
     "Dr.",
     "the plant",
   ])("%s is nobody", (name) => expect(refusalOf(() => requireName(name, "by")).code).toBe("syntax"));
+
+  it.each(["Anna Exampel", "Anna Exmaple", "nana Example"])("%s is the one who read it first: Anna Example", (name) => {
+    expect(refusalOf(() => requireOther(name, "Anna Example", "the name of")).code).toBe("out-of-range");
+  });
+
+  it("another first name is another person", () => {
+    expect(requireOther("Berta Example", "Anna Example", "the name of")).toBe("Berta Example");
+  });
 
   it.each(["~12", "maybe 12", "12*", "12 or 13", "from memory 12", "page 12 of a draft", "?12", "not page 12"])(
     "%s is no page",
