@@ -9,6 +9,7 @@ const guide = readFileSync(`${root}/docs/guides/vocabulary.md`, "utf8");
 /** The rows of the tables of the guide: words, meaning, and who uses them. */
 const rows = [...guide.matchAll(/^\| (?!word |---)(.+?) \| (.+?) \| (.*?) ?\|$/gm)].map(
   ([, words = "", , users = ""]) => ({
+    written: words.split(", "),
     words: words.split(", ").flatMap((word) => wordsOf(word.replaceAll("`", ""))),
     users: [...users.matchAll(/`([^`]+)`/g)].map(([, user]) => user as string),
   }),
@@ -47,6 +48,11 @@ describe("the table of words", () => {
     expect([...table].filter((word) => !there.has(word))).toEqual([]);
     const larger = new Set(rows.flatMap(({ words }) => words));
     expect(small.filter((word) => larger.has(word))).toEqual([]);
+  });
+
+  it("has every word in one row", () => {
+    const all = rows.flatMap(({ written }) => written);
+    expect(all.filter((word, i) => all.indexOf(word) !== i)).toEqual([]);
   });
 
   it("names users that use one of the words of their row", () => {
