@@ -113,6 +113,13 @@ export async function printBalance(given: Given, io: Io): Promise<number> {
   const rotor = { mass: requireOption(given, "mass"), speed: frequency(requireOption(given, "speed")) };
   if (values.unbalance !== undefined) {
     requireAlone("unbalance", texts);
+    if (values.planes !== undefined) {
+      throw new VeladisError("unknown-option", {
+        expected: "--planes beside a grade or 4W/N: a given unbalance is that of the whole rotor, and is not split",
+        received: shown(values.planes),
+        option: "planes",
+      });
+    }
     const grade = gradeOfUnbalance(values.unbalance, rotor);
     const force = centrifugalForce(values.unbalance, rotor.speed);
     const ways = unbalanceHistories({ unbalance: values.unbalance, ...rotor });

@@ -66,9 +66,16 @@ function settingLines({ threshold, hysteresis, onDelay, timerResets, detector, h
   ])}\n`;
 }
 
+/** Three digits, rounded towards zero: what is told to be ridden out is ridden out. */
+function atMost(value: number): string {
+  if (value === 0) return "0";
+  const step = 10 ** (Math.floor(Math.log10(value)) - 2);
+  return significant(Math.floor(value / step) * step);
+}
+
 function immunityText({ shocks, bursts }: Immunity, onDelay: number, type: string): string {
   const most = (limit: Immunity["shocks"][number]["largest"]): string =>
-    limit === null ? "above 10 000" : significant(limit.value);
+    limit === null ? "above 10 000" : atMost(limit.value);
   const delayed = `with ${secondsText(onDelay)} s, g pk`;
   return (
     textTable(
@@ -81,11 +88,11 @@ function immunityText({ shocks, bursts }: Immunity, onDelay: number, type: strin
       bursts.map((one) => [
         significant(one.level.value),
         `${one.timesThreshold}`,
-        significant(one.withoutDelay),
-        significant(one.longest),
+        atMost(one.withoutDelay),
+        atMost(one.longest),
       ]),
     ) +
-    "\nthe largest shock and the longest burst that do not trip\n"
+    "\nthe largest shock and the longest burst that do not trip, rounded down\n"
   );
 }
 

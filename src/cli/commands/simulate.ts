@@ -55,7 +55,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
       received: shown(values.delay),
     });
   }
-  const drawn = values.plot ? "plot" : values.chart === undefined ? undefined : "chart";
+  const drawn = (["plot", "chart", "excursions"] as const).find((one) => values[one]);
   if (drawn !== undefined && more.length > 0) {
     throw new VeladisError("out-of-range", {
       expected: `one --threshold and one --delay beside --${drawn}`,
