@@ -52,6 +52,34 @@ export function permittedHistory({ grade, eccentricity, unbalance, mass, omega, 
   ]);
 }
 
+/** What the unbalance by the loads on journals is made of. */
+interface Carried {
+  readonly kg: number;
+  /** Turns a minute. */
+  readonly turns: number;
+  readonly loads: Readonly<Record<"left" | "right", number>>;
+  readonly of: Readonly<Record<"left" | "right", number>>;
+  readonly unbalance: number;
+  readonly omega: number;
+}
+
+/** The steps that led from the mass of a rotor to the permissible unbalance by the loads on its journals, and to its force. */
+export function journalHistory({ kg, turns, loads, of, unbalance, omega }: Carried): readonly Step[] {
+  return ownHistory([
+    Object.freeze({ does: "given", value: kg, type: "kg", note: "mass of the rotor" }),
+    scaled(0, { by: unbalance / kg, value: unbalance, type: "g·mm", note: `6350 / ${turns} r/min, both planes` }),
+    ...(["left", "right"] as const).map((name) =>
+      scaled(1, {
+        by: loads[name] / kg,
+        value: of[name],
+        type: "g·mm",
+        note: `${name} plane, by the load on its journal`,
+      }),
+    ),
+    ...forceSteps(1, 4, unbalance, omega),
+  ]);
+}
+
 /**
  * The steps that led to the grade of an unbalance in mm/s and to its force in N.
  *

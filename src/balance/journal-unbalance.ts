@@ -1,8 +1,9 @@
 import { finiteResult, inPlace, type Source, withParameters } from "../core/index";
 import { hertz } from "../frequency/index";
-import { ownHistory, type Step } from "../reading/index";
+import type { Step } from "../reading/index";
+import { journalHistory } from "./balance-steps";
 import { kilogramMetres, kilograms } from "./mass";
-import { distancesOf, MASS, type Rotor, requireRotor, SPEED } from "./rotor";
+import { MASS, type Rotor, requireRotor, SPEED, splitToPlanes } from "./rotor";
 import { angularSpeed, centrifugalForce } from "./unbalance";
 
 const API_4WN = {
@@ -35,8 +36,6 @@ const NOTE =
 
 /** Ounce-inches for each pound of journal load and each turn a minute of speed. */
 const FACTOR = 4;
-/** Kilograms of a pound, exactly. */
-const POUND = 0.45359237;
 
 /**
  * The residual unbalance that API 610 and API 617 permit in each of two planes: `4 W / N`, W the static load on the
@@ -59,18 +58,15 @@ export function journalUnbalance(rotor: Rotor): JournalUnbalance {
     const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
     const kg = inPlace(MASS, () => kilograms(mass));
     const turns = inPlace(SPEED, () => finiteResult(60 * hertz(speed)));
-    const [left, right] = planes === undefined ? [1, 1] : distancesOf(planes);
-    const loads = {
-      left: finiteResult((kg * right) / (left + right)),
-      right: finiteResult((kg * left) / (left + right)),
-    };
+    const loads = splitToPlanes(kg, planes);
+    const pound = kilograms("1 lb");
     const permitted = (load: number): number =>
-      finiteResult(1e6 * kilogramMetres(`${(FACTOR * load) / POUND / turns} oz·in`));
+      finiteResult(1e6 * kilogramMetres(`${(FACTOR * load) / pound / turns} oz·in`));
     const of = { left: permitted(loads.left), right: permitted(loads.right) };
     const unbalance = finiteResult(of.left + of.right);
     const omega = angularSpeed(speed);
     return Object.freeze({
-      loads: Object.freeze(loads),
+      loads,
       planes: Object.freeze(of),
       unbalance,
       grade: finiteResult((unbalance * omega) / kg / 1000),
@@ -80,30 +76,4 @@ export function journalUnbalance(rotor: Rotor): JournalUnbalance {
       history: journalHistory({ kg, turns, loads, of, unbalance, omega }),
     });
   });
-}
-
-/** What the steps are made of. */
-interface Parts {
-  readonly kg: number;
-  readonly turns: number;
-  readonly loads: JournalUnbalance["loads"];
-  readonly of: JournalUnbalance["planes"];
-  readonly unbalance: number;
-  readonly omega: number;
-}
-
-function journalHistory({ kg, turns, loads, of, unbalance, omega }: Parts): readonly Step[] {
-  const perKilogram = unbalance / kg;
-  const scaled = (at: number, step: Omit<Step, "does" | "of">): Step =>
-    Object.freeze({ does: "scale", of: Object.freeze([at]), ...step });
-  const whole = unbalance / 1e6;
-  return ownHistory([
-    Object.freeze({ does: "given", value: kg, type: "kg", note: "mass of the rotor" }),
-    scaled(0, { by: perKilogram, value: unbalance, type: "g·mm", note: `6350 / ${turns} r/min, both planes` }),
-    scaled(1, { by: loads.left / kg, value: of.left, type: "g·mm", note: "left plane, by the load on its journal" }),
-    scaled(1, { by: loads.right / kg, value: of.right, type: "g·mm", note: "right plane, by the load on its journal" }),
-    scaled(1, { over: 1e6, value: whole, type: "kg·m" }),
-    scaled(4, { by: omega, value: whole * omega, type: "kg·m/s", note: "angular speed in rad/s" }),
-    scaled(5, { by: omega, value: whole * omega * omega, type: "N", note: "angular speed in rad/s" }),
-  ]);
 }

@@ -3,7 +3,7 @@ import type { Step } from "../reading/index";
 import { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
 import { permittedHistory } from "./balance-steps";
 import { kilogramMetres, kilograms } from "./mass";
-import { distancesOf, MASS, type Rotor, requireRotor, SPEED } from "./rotor";
+import { MASS, type Rotor, requireRotor, SPEED, splitToPlanes } from "./rotor";
 import { angularSpeed, centrifugalForce } from "./unbalance";
 
 const ISO_21940_11 = {
@@ -65,12 +65,7 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
     const eccentricity = inPlace(SPEED, () => permissibleEccentricity(g, speed));
     const kg = inPlace(MASS, () => kilograms(mass));
     const unbalance = finiteResult(eccentricity * kg);
-    const [left, right] = planes === undefined ? [1, 1] : distancesOf(planes);
-    const both = left + right;
-    const split = Object.freeze({
-      left: finiteResult((unbalance * right) / both),
-      right: finiteResult((unbalance * left) / both),
-    });
+    const split = splitToPlanes(unbalance, planes);
     return Object.freeze({
       grade: g,
       inSeries: (balanceGrades as readonly number[]).includes(g),

@@ -1,4 +1,4 @@
-import { requireKnownOptions } from "../core/index";
+import { finiteResult, requireKnownOptions } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { metres } from "./mass";
 
@@ -28,8 +28,21 @@ export function requireRotor<Given extends object>(rotor: Given, known: object):
   });
 }
 
+/** A whole split to the two planes: the nearer one to the centre of mass gets more, both a half where none are told. */
+export function splitToPlanes(
+  whole: number,
+  planes: Rotor["planes"],
+): { readonly left: number; readonly right: number } {
+  const [left, right] = planes === undefined ? [1, 1] : distancesOf(planes);
+  const both = left + right;
+  return Object.freeze({
+    left: finiteResult((whole * right) / both),
+    right: finiteResult((whole * left) / both),
+  });
+}
+
 /** Distances from the centre of mass to the two planes, in metres. */
-export function distancesOf(planes: NonNullable<Rotor["planes"]>): [left: number, right: number] {
+function distancesOf(planes: NonNullable<Rotor["planes"]>): [left: number, right: number] {
   const { left, right } = requireKnownOptions(
     planes,
     { left: true, right: true },

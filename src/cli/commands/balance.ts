@@ -45,6 +45,11 @@ function inUnit(unit: string): (grams: number) => string {
   return (grams) => significant(grams * factor, 4);
 }
 
+/** The same as data. */
+function inUnitTold(unit: string, grams: number): object {
+  return { inUnit: { value: grams * convertUnbalance("1 g·mm", unit), unit } };
+}
+
 function journalText({ loads, planes, unbalance, grade, force, source, note }: JournalUnbalance, unit: string): string {
   const written = inUnit(unit);
   const shown = visibleText(unit);
@@ -57,34 +62,6 @@ function journalText({ loads, planes, unbalance, grade, force, source, note }: J
     wrapped(`${note}.`) +
     wrapped(`${source.title}; ${source.where} (from memory: nobody has checked it against a printed copy)`)
   );
-}
-
-/** The force of an unbalance, of which no mass is needed. */
-async function printForce(given: Given, io: Io, unbalance: string): Promise<number> {
-  const { values } = given;
-  const speed = frequency(requireOption(given, "speed"));
-  const force = centrifugalForce(unbalance, speed);
-  const grams = convertUnbalance(unbalance, "g·mm");
-  const text =
-    `${visibleText(unbalance)} is ${inUnit(values.unit)(grams)} ${visibleText(values.unit)}, centrifugal force ${significant(force)} N at ${visibleText(values.speed as string)}\n\n` +
-    wrapped("Without --mass no grade is told.");
-  if (values.planes !== undefined || values.explain) {
-    throw new VeladisError("missing-option", {
-      expected: `--mass beside ${values.explain ? "--explain" : "--planes"}`,
-      received: "nothing",
-    });
-  }
-  await io.out(
-    values.json
-      ? jsonLine("force of unbalance", { force, unbalance: grams }, { ...inUnitTold(values.unit, grams), cautions })
-      : text + cautionsText(),
-  );
-  return exitCodes.done;
-}
-
-/** The unbalance in the unit asked for, as data. */
-function inUnitTold(unit: string, grams: number): object {
-  return { inUnit: { value: grams * convertUnbalance("1 g·mm", unit), unit } };
 }
 
 function permissibleText(
@@ -102,42 +79,55 @@ function permissibleText(
   );
 }
 
-/** Balance grades in both directions. */
-export async function printBalance(given: Given, io: Io): Promise<number> {
+/** The grade of an unbalance and its force; without a mass the force alone. */
+async function printUnbalance(given: Given, io: Io, unbalance: string): Promise<number> {
   const { values, texts } = given;
-  const { unit } = values;
-  if (values.unbalance !== undefined && values.mass === undefined) {
-    requireAlone("unbalance", texts);
-    return printForce(given, io, values.unbalance);
+  requireAlone("unbalance", texts);
+  if (values.planes !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: "--planes beside a grade or 4W/N: a given unbalance is that of the whole rotor, and is not split",
+      received: shown(values.planes),
+      option: "planes",
+    });
   }
-  const rotor = { mass: requireOption(given, "mass"), speed: frequency(requireOption(given, "speed")) };
-  if (values.unbalance !== undefined) {
-    requireAlone("unbalance", texts);
-    if (values.planes !== undefined) {
-      throw new VeladisError("unknown-option", {
-        expected: "--planes beside a grade or 4W/N: a given unbalance is that of the whole rotor, and is not split",
-        received: shown(values.planes),
-        option: "planes",
-      });
-    }
-    const grade = gradeOfUnbalance(values.unbalance, rotor);
-    const force = centrifugalForce(values.unbalance, rotor.speed);
-    const ways = unbalanceHistories({ unbalance: values.unbalance, ...rotor });
-    const explained = Object.entries(ways).map(([name, history]): Explained => [name, { history }]);
+  const { unit, mass, explain, json } = values;
+  const speed = frequency(requireOption(given, "speed"));
+  const force = centrifugalForce(unbalance, speed);
+  const grams = convertUnbalance(unbalance, "g·mm");
+  const told = inUnitTold(unit, grams);
+  const head = `${visibleText(unbalance)} is ${inUnit(unit)(grams)} ${visibleText(unit)}`;
+  const forced = `centrifugal force ${significant(force)} N at`;
+  if (mass === undefined) {
+    if (explain) throw new VeladisError("missing-option", { expected: "--mass beside --explain", received: "nothing" });
     await io.out(
-      values.json
-        ? jsonLine(
-            "grade of unbalance",
-            { grade, force, note: NOTE },
-            {
-              ...inUnitTold(unit, convertUnbalance(values.unbalance, "g·mm")),
-              ...{ cautions, ...explainedSteps(values.explain, ...explained) },
-            },
-          )
-        : `${visibleText(values.unbalance)} is ${inUnit(unit)(convertUnbalance(values.unbalance, "g·mm"))} ${visibleText(unit)}, G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${values.explain ? explainedText(explained) : ""}${cautionsText()}`,
+      json
+        ? jsonLine("force of unbalance", { force, unbalance: grams }, { ...told, cautions })
+        : `${head}, ${forced} ${visibleText(values.speed as string)}\n\n${wrapped("Without --mass no grade is told.")}${cautionsText()}`,
     );
     return exitCodes.done;
   }
+  const rotor = { mass, speed };
+  const grade = gradeOfUnbalance(unbalance, rotor);
+  const ways = unbalanceHistories({ unbalance, ...rotor });
+  const explained = Object.entries(ways).map(([name, history]): Explained => [name, { history }]);
+  await io.out(
+    json
+      ? jsonLine(
+          "grade of unbalance",
+          { grade, force, note: NOTE },
+          { ...told, cautions, ...explainedSteps(explain, ...explained) },
+        )
+      : `${head}, G ${significant(grade)}, ${forced} service speed\n\n${wrapped(NOTE)}${explain ? explainedText(explained) : ""}${cautionsText()}`,
+  );
+  return exitCodes.done;
+}
+
+/** Balance grades in both directions. */
+export async function printBalance(given: Given, io: Io): Promise<number> {
+  const { values, texts } = given;
+  const { unit, explain } = values;
+  if (values.unbalance !== undefined) return printUnbalance(given, io, values.unbalance);
+  const rotor = { mass: requireOption(given, "mass"), speed: frequency(requireOption(given, "speed")) };
   const grade = texts.join(" ");
   if (grade === "") {
     throw new VeladisError("missing-option", {
@@ -145,29 +135,17 @@ export async function printBalance(given: Given, io: Io): Promise<number> {
       received: "nothing",
     });
   }
-  if (perJournal.test(grade)) {
-    const found = journalUnbalance({ ...rotor, ...planesOf(values.planes) });
-    const explained: Explained = ["", found];
+  const told = { ...rotor, ...planesOf(values.planes) };
+  const found = perJournal.test(grade) ? journalUnbalance(told) : permissibleUnbalance(grade, told);
+  const explained: Explained = ["", found];
+  if (values.json) {
+    const rest = { ...inUnitTold(unit, found.unbalance), cautions, ...explainedSteps(explain, explained) };
     await io.out(
-      values.json
-        ? jsonLine("journal unbalance", found, {
-            ...inUnitTold(unit, found.unbalance),
-            ...{ cautions, ...explainedSteps(values.explain, explained) },
-          })
-        : journalText(found, unit) + (values.explain ? explainedText([explained]) : "") + cautionsText(),
+      "loads" in found ? jsonLine("journal unbalance", found, rest) : jsonLine("permissible unbalance", found, rest),
     );
     return exitCodes.done;
   }
-  const found = permissibleUnbalance(grade, { ...rotor, ...planesOf(values.planes) });
-  const explained: Explained = ["", found];
-  await io.out(
-    values.json
-      ? jsonLine("permissible unbalance", found, {
-          ...inUnitTold(unit, found.unbalance),
-          cautions,
-          ...explainedSteps(values.explain, explained),
-        })
-      : permissibleText(found, unit) + (values.explain ? explainedText([explained]) : "") + cautionsText(),
-  );
+  const text = "loads" in found ? journalText(found, unit) : permissibleText(found, unit);
+  await io.out(text + (explain ? explainedText([explained]) : "") + cautionsText());
   return exitCodes.done;
 }

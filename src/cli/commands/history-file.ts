@@ -1,10 +1,13 @@
 import { basename } from "node:path";
 import { parseNumeral, VeladisError } from "../../core/index";
+import type { TripSettings } from "../../device/index";
+import { frequency } from "../../frequency/index";
+import { type LevelGaps, levelGaps } from "../../trip/index";
 import { type CsvLevels, csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { inputStream, namedFile } from "../input/open-file";
 import { requireOption } from "../options/option-values";
-import { type GivenHistory, seriesSettings } from "./simulate-settings";
+import { type GivenHistory, longestGapOf, seriesSettings } from "./simulate-settings";
 
 /** A recorded history as it was read. */
 export interface HistoryFile {
@@ -50,4 +53,32 @@ export async function historyFile(
     time: values.time,
   });
   return { name, history, dt: every ?? history.times };
+}
+
+/** What the levels of a history are written in, for those who run it. */
+export function writtenOf(given: GivenHistory) {
+  const { at } = given.values;
+  return {
+    as: requireOption(given, "from"),
+    ...(at !== undefined && { at: frequency(at) }),
+    ...(hasFaults(given) && { nan: "sensor fault" as const }),
+  };
+}
+
+/** The same in words, with how levels follow one another. */
+export function levelsText({ values: { from, at, every } }: GivenHistory): string {
+  const beside = at === undefined ? "" : ` at ${at}`;
+  return `in ${from}${beside}; each stands ${every === undefined ? "until the next" : `for ${every} s`}`;
+}
+
+/** The gaps between levels that have times; undefined for those that are evenly spaced. */
+export function gapsOf(
+  given: GivenHistory,
+  settings: TripSettings,
+  levels: Float64Array,
+  times: Float64Array,
+): LevelGaps | undefined {
+  if (given.values.every !== undefined) return undefined;
+  const longest = longestGapOf(given);
+  return levelGaps(settings, levels, times, { ...writtenOf(given), ...(longest !== undefined && { longest }) });
 }

@@ -151,8 +151,7 @@ export async function judgeReadings(
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
-  let drawn: Verdict | undefined;
-  let drawnWithin: ZonesWithin | undefined;
+  let drawn: { readonly judgement: Verdict; readonly within?: ZonesWithin } | undefined;
   let reached = false;
   const noted = (verdicts: readonly Verdict[]): void => {
     reached ||= isReached(values["fail-from"], verdicts);
@@ -175,7 +174,7 @@ export async function judgeReadings(
     const within = withinOf(reading, ofBest);
     const verdict = within === undefined ? ofBest : decidedVerdict(ofBest, within);
     noted([verdict]);
-    [drawn, drawnWithin] = [ofBest, within];
+    drawn = { judgement: ofBest, ...(within && { within }) };
     const change = changeOf(written, verdict);
     const explained: Explained[] = [["", verdict]];
     if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);
@@ -222,11 +221,7 @@ export async function judgeReadings(
     if (values.chart !== undefined && namesPoints(written)) throw oneToDraw("several points");
     const text = answer(written, json ? "data" : "page");
     await writeChart(values, async (theme) =>
-      (await import("../../chart/index")).severityBar({
-        judgement: drawn as Verdict,
-        theme,
-        ...(drawnWithin && { within: drawnWithin }),
-      }),
+      (await import("../../chart/index")).severityBar({ ...(drawn as NonNullable<typeof drawn>), theme }),
     );
     await io.out(text);
     return reached ? exitCodes.reached : exitCodes.done;

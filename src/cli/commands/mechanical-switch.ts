@@ -11,21 +11,19 @@ import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
-import { type Column, textTable } from "../print/text-table";
+import { numberColumn, textTable } from "../print/text-table";
 import { wrapped } from "../print/wrapped";
 import type { mechanicalSwitchPage } from "./mechanical-switch-page";
-
-const number = (title: string): Column => ({ title, align: "right" });
 
 function rowsText({ rows }: SwitchReach, hasLimit: boolean): string {
   if (rows.length === 0) return "";
   return `\n${textTable(
     [
-      number("r/min"),
-      number("operates at, mm/s rms"),
-      number("in/s pk"),
-      number("um pp"),
-      ...(hasLimit ? [number("x limit"), { title: "at the limit" }] : []),
+      numberColumn("r/min"),
+      numberColumn("operates at, mm/s rms"),
+      numberColumn("in/s pk"),
+      numberColumn("um pp"),
+      ...(hasLimit ? [numberColumn("x limit"), { title: "at the limit" }] : []),
     ],
     rows.map(({ speed, velocity, displacement, timesLimit, protects }) => [
       significant(speed, 4),

@@ -133,9 +133,10 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
   const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
   const code = reached ? exitCodes.reached : exitCodes.done;
+  const drawn = [Math.max(band[0], spectrum.lowest), Math.min(band[1], rate / 2)] as const;
   await writeChart(values, async (theme) =>
     (await import("../../chart/index")).spectrumChart({
-      ...{ spectrum, theme, frequency: [Math.max(band[0], spectrum.lowest), Math.min(band[1], rate / 2)] },
+      ...{ spectrum, theme, frequency: drawn },
       title: `${file.name}: spectrum from ${band[0]} to ${band[1]} Hz, overall ${levels.map(({ text }) => text).join(", ")}`,
       ...(speed !== undefined && { speed, orders: [1, 2, 3, 4] }),
     }),
@@ -181,19 +182,18 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     ...levels.map(({ written, text }) => [text, written] as const),
     ...(judgement === undefined ? [] : [["judgement", judgement.judgement] as const]),
   ];
-  const plot: Plot = {
+  const plot = (): Plot => ({
     ...{ unit: `${spectrum.unit} ${spectrum.detector}`, xUnit: "Hz", holds: false, levels: [], lanes: [] },
     x: Float64Array.from(spectrum.values, (_, k) => k * spectrum.resolution),
     y: spectrum.values,
-    from: Math.max(band[0], spectrum.lowest),
-    to: Math.min(band[1], rate / 2),
+    ...{ from: drawn[0], to: drawn[1] },
     marks: orders.flatMap(({ order, expected }) =>
       expected >= band[0] && expected <= band[1] ? [{ text: `${order}x`, at: expected }] : [],
     ),
-  };
+  });
   await io.out(
     overallText(page) +
-      (values.plot ? `\n${plotText(plot, width)}` : "") +
+      (values.plot ? `\n${plotText(plot(), width)}` : "") +
       (judgement === undefined ? "" : `\n${judgement.text}`) +
       (values.explain ? explainedText(explained) : ""),
   );

@@ -1,7 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { explain, json } from "../options/shared-options";
-import { tripOptions } from "../options/trip-options";
+import { timerResetsRow, tripOptions } from "../options/trip-options";
 
 /** The page of `shock`. */
 export const shockPage = {
@@ -17,12 +17,7 @@ export const shockPage = {
       threshold: tripOptions.threshold,
       hysteresis: tripOptions.hysteresis,
       delay: tripOptions.delay,
-      "timer-resets": {
-        argument: "<when>",
-        help: "the on-delay starts over when the level falls below the threshold, or below the reset level",
-        example: "threshold",
-        values: ["threshold", "reset-level"],
-      },
+      "timer-resets": timerResetsRow,
       detector: {
         argument: "<kind>",
         help: "how the switch makes a level: the RMS of an exponential average, or a peak that decays",

@@ -11,6 +11,7 @@ import {
 import type { Io } from "../input/io";
 import type { ParsedOptions } from "../options/option-row";
 import { parts, requireOption } from "../options/option-values";
+import { timerResets } from "../options/trip-options";
 import { assumptionLines } from "../print/assumption-lines";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
@@ -18,12 +19,10 @@ import { type Explained, explainedSteps, explainedText } from "../print/explaine
 import { jsonLine } from "../print/json-line";
 import { labelled } from "../print/labelled";
 import { secondsText } from "../print/simulation-text";
-import { type Column, textTable } from "../print/text-table";
+import { numberColumn, textTable } from "../print/text-table";
 import type { shockPage } from "./shock-page";
 
 type Given = ParsedOptions<typeof shockPage.options>;
-
-const number = (title: string): Column => ({ title, align: "right" });
 
 function detectorOf(given: Given): LevelDetector {
   const kind = requireOption(given, "detector");
@@ -49,7 +48,7 @@ function settingsOf(given: Given): ImmunitySettings {
     threshold: threshold as ImmunitySettings["threshold"],
     hysteresis: requireOption(given, "hysteresis") as ImmunitySettings["hysteresis"],
     onDelay: parseNumeral(requireOption(given, "delay"), "an on-delay in s"),
-    timerResets: requireOption(given, "timer-resets") === "threshold" ? "below threshold" : "below reset level",
+    timerResets: timerResets[requireOption(given, "timer-resets")],
     detector: detectorOf(given),
     ...highPassOf(given, threshold),
   };
@@ -79,12 +78,17 @@ function immunityText({ shocks, bursts }: Immunity, onDelay: number, type: strin
   const delayed = `with ${secondsText(onDelay)} s, g pk`;
   return (
     textTable(
-      [number("half-sine, ms"), number("largest without delay, g pk"), number(delayed)],
+      [numberColumn("half-sine, ms"), numberColumn("largest without delay, g pk"), numberColumn(delayed)],
       shocks.map((one) => [`${one.milliseconds}`, most(one.withoutDelay), most(one.largest)]),
     ) +
     "\n" +
     textTable(
-      [number(`burst, ${type}`), number("x threshold"), number("longest without delay, s"), number("with it, s")],
+      [
+        numberColumn(`burst, ${type}`),
+        numberColumn("x threshold"),
+        numberColumn("longest without delay, s"),
+        numberColumn("with it, s"),
+      ],
       bursts.map((one) => [
         significant(one.level.value),
         `${one.timesThreshold}`,

@@ -3,7 +3,7 @@ import { grouped } from "../options/option-row";
 import { chartOptions, plot } from "../options/picture-options";
 import { skipBad, times } from "../options/series-options";
 import { explain, fileOptions, json } from "../options/shared-options";
-import { tripOptions } from "../options/trip-options";
+import { timerResetsRow, tripOptions } from "../options/trip-options";
 
 /** The page of `simulate`. */
 export const simulatePage = {
@@ -28,13 +28,7 @@ export const simulatePage = {
         help: "what an empty cell or the word fault does: alarm (OL, over range, too), hold or bad",
         otherwise: "both refused",
       },
-      "timer-resets": {
-        argument: "<when>",
-        help: "the on-delay starts over when the level falls below the threshold, or below the reset level",
-        example: "threshold",
-        otherwise: "with --delay 0 no timer, else refused",
-        values: ["threshold", "reset-level"],
-      },
+      "timer-resets": { ...timerResetsRow, otherwise: "with --delay 0 no timer, else refused" },
       inhibit: {
         argument: "<seconds>",
         help: "no new trip for so long from the beginning and from each start",

@@ -7,7 +7,7 @@ import type { SeriesSettings } from "../input/read-series";
 import type { Begins } from "../input/time-column";
 import type { ParsedOptions } from "../options/option-row";
 import { parts, requireOption } from "../options/option-values";
-import { relayOption, switchSettings } from "../options/trip-options";
+import { relayOption, switchSettings, timerResets } from "../options/trip-options";
 import { countedFrom } from "../print/clock-time";
 import type { simulatePage } from "./simulate-page";
 
@@ -55,8 +55,6 @@ function multiplierOf(written: string | undefined): Pick<TripSettings, "multipli
   };
 }
 
-const resets = { threshold: "below threshold", "reset-level": "below reset level" } as const;
-
 /** The delays that are tried, in s. */
 export function delaysOf(given: GivenHistory): number[] {
   return parts(requireOption(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
@@ -70,7 +68,7 @@ export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
   const hasTimer = delaysOf(given).some((one) => one !== 0);
   return {
     ...settings,
-    timerResets: resets[hasTimer ? requireOption(given, "timer-resets") : (values["timer-resets"] ?? "threshold")],
+    timerResets: timerResets[hasTimer ? requireOption(given, "timer-resets") : (values["timer-resets"] ?? "threshold")],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
     startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),
     ...multiplierOf(values.multiplier),

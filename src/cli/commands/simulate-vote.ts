@@ -1,13 +1,12 @@
 import { VeladisError } from "../../core/index";
 import type { ChannelSettings } from "../../device/index";
-import { frequency } from "../../frequency/index";
-import { levelGaps, TripLogic, VotedTrip, voteAlternatives } from "../../trip/index";
+import { TripLogic, VotedTrip, voteAlternatives } from "../../trip/index";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
 import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type VotedAnswer, votedLine, votedText } from "../print/voted-answer";
-import { hasFaults, historyFile } from "./history-file";
+import { gapsOf, hasFaults, historyFile, levelsText, writtenOf } from "./history-file";
 import { type GivenHistory, longestGapOf, requireInHistory } from "./simulate-settings";
 import { voteTold } from "./vote-settings";
 
@@ -41,11 +40,7 @@ export async function simulateVote(given: GivenHistory, io: Io): Promise<number>
   const settings = told.named(names);
   const { commands } = told;
   if (values.every === undefined) requireInHistory(commands, history.times, history.begins);
-  const written = {
-    as: from,
-    ...(values.at !== undefined && { at: frequency(values.at) }),
-    ...(hasFaults(given) && { nan: "sensor fault" as const }),
-  };
+  const written = writtenOf(given);
   const levels = [history.levels, ...history.others];
   const histories = Object.fromEntries(names.map((one, i) => [one, levels[i] as Float64Array]));
   const trip = new VotedTrip(settings);
@@ -76,14 +71,8 @@ export async function simulateVote(given: GivenHistory, io: Io): Promise<number>
       "timer-resets": values["timer-resets"] !== undefined,
     },
     isGapGiven: longest !== undefined,
-    gaps:
-      values.every === undefined
-        ? levelGaps(asOne, highestOf(levels), history.times, {
-            ...written,
-            ...(longest !== undefined && { longest }),
-          })
-        : undefined,
-    levels: `in ${from}${values.at === undefined ? "" : ` at ${values.at}`}; each stands ${values.every === undefined ? "until the next" : `for ${values.every} s`}`,
+    gaps: gapsOf(given, asOne, highestOf(levels), history.times),
+    levels: levelsText(given),
   };
   io.err(seriesText(history.told, values.json));
   await io.out(values.json ? votedLine(answer) : votedText(answer));

@@ -1,7 +1,6 @@
 import { lazily, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
-import { frequency } from "../../frequency/index";
-import { levelConversion, levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
+import { levelConversion, TripLogic, unmaskedTrips } from "../../trip/index";
 import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
@@ -14,7 +13,7 @@ import { riddenOut } from "../print/ridden-out";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
 import { requireChart, writeChart } from "./chart-file";
-import { hasFaults, historyFile } from "./history-file";
+import { gapsOf, hasFaults, historyFile, levelsText, writtenOf } from "./history-file";
 import { plotWidth } from "./plot-width";
 import {
   commandsOf,
@@ -68,11 +67,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const { levels, times } = history;
   const faults = hasFaults(given);
   if (values.every === undefined) requireInHistory(commands, times, history.begins);
-  const written = {
-    as: from,
-    ...(values.at !== undefined && { at: frequency(values.at) }),
-    ...(faults && { nan: "sensor fault" as const }),
-  };
+  const written = writtenOf(given);
   const simulate = (tried: TripSettings): Simulation => {
     const logic = new TripLogic(tried);
     const all = logic.run(levels, dt, { ...written, commands, excursions: true });
@@ -101,33 +96,28 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     hasSensorFault: faults,
     hasTimerResets: values["timer-resets"] !== undefined,
     columns: columnsText(history.told.columns),
-    levels: `in ${from}${values.at === undefined ? "" : ` at ${values.at}`}; each stands ${values.every === undefined ? "until the next" : `for ${values.every} s`}`,
+    levels: levelsText(given),
     excursions: values.excursions,
     explain: values.explain,
     isGapGiven: longest !== undefined,
-    gaps:
-      values.every === undefined
-        ? levelGaps(lowestOf([first, ...more]), levels, times, {
-            ...written,
-            ...(longest !== undefined && { longest }),
-          })
-        : undefined,
+    gaps: gapsOf(given, lowestOf([first, ...more]), levels, times),
   };
   await writeChart(values, async (theme) =>
     (await import("../../chart/index")).tripTimeline({ settings: first, levels, dt, ...written, commands, theme }),
   );
   io.err(seriesText(history.told, values.json));
   if (!values.json) {
-    const [simulation] = answer.simulations;
-    const { factor } = levelConversion(simulation.logic.rules, written);
-    const plot = values.plot
-      ? historyPlot({
-          ...{ simulation, settings: first, commands },
-          levels: levels.map((level) => level * factor),
-          times: typeof dt === "number" ? Float64Array.from(levels, (_, i) => i * dt) : times,
-        })
-      : undefined;
-    await io.out(simulationText(answer) + (plot === undefined ? "" : `\n${plotText(plot, width)}`));
+    const plotted = (): string => {
+      const [simulation] = answer.simulations;
+      const { factor } = levelConversion(simulation.logic.rules, written);
+      const plot = historyPlot({
+        ...{ simulation, settings: first, commands },
+        levels: levels.map((level) => level * factor),
+        times: typeof dt === "number" ? Float64Array.from(levels, (_, i) => i * dt) : times,
+      });
+      return `\n${plotText(plot, width)}`;
+    };
+    await io.out(simulationText(answer) + (values.plot ? plotted() : ""));
   } else {
     for (const one of answer.simulations) await io.out(simulationLine(answer, one));
   }

@@ -37,6 +37,17 @@ export const tripOptions = {
   },
 } as const satisfies OptionRows;
 
+/** When the on-delay starts over, by the words of the option. */
+export const timerResets = { threshold: "below threshold", "reset-level": "below reset level" } as const;
+
+/** The option that says when the on-delay starts over. */
+export const timerResetsRow = {
+  argument: "<when>",
+  help: "the on-delay starts over when the level falls below the threshold, or below the reset level",
+  example: "threshold",
+  values: ["threshold", "reset-level"],
+} as const satisfies OptionRow & { readonly values: readonly (keyof typeof timerResets)[] };
+
 /** What a command says of a switch, whatever its rows tell of the options. */
 interface GivenSwitch {
   readonly values: Values<typeof tripOptions>;

@@ -9,7 +9,15 @@ import { gapsText, longestText } from "./gaps-text";
 import { jsonLine } from "./json-line";
 import { masksText } from "./masks-text";
 import { hasTimer, type SettingsTold, settingsText, thresholdsText } from "./simulation-settings";
-import { eventTable, hasThresholds, runTable, type Simulation, secondsText, type TimeText } from "./simulation-text";
+import {
+  eventTable,
+  hasThresholds,
+  highestOf,
+  runTable,
+  type Simulation,
+  secondsText,
+  type TimeText,
+} from "./simulation-text";
 import { wrapped } from "./wrapped";
 
 /** What `simulate` found, one simulation a delay. */
@@ -68,12 +76,11 @@ export function simulationText(answer: SimulationAnswer): string {
   const clock = begins && clockOf(begins, time);
   const timeText: TimeText = (at) => timeAndClock(secondsText(at), at, clock);
   const times = `${gaps === undefined ? "in s from the first level" : countedFrom(begins)}; so are those of commands`;
-  const highest = levels.reduce((most, level) => (Number.isNaN(level) ? most : Math.max(most, level)), 0);
   const longestGap = gaps === undefined ? "none: evenly spaced" : longestText(gaps, isGapGiven);
   return (
     `${file}: ${counted(levels.length, "level")} over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}${begins.by === "file" ? " in the file" : ""}` : ""}, ` +
     (leftOut === 0 ? "" : `${counted(leftOut, "row")} left out, `) +
-    `highest ${significant(highest, 3)} ${from}\n` +
+    `highest ${significant(highestOf(levels), 3)} ${from}\n` +
     `threshold ${thresholdsText(simulations)}, ` +
     (hasThresholds(simulations) ? "each tried, " : `clears below ${significant(rules.reset.value, 4)}, `) +
     `${settings.latching ? "latching" : "non-latching"}, ${hasTimer(simulations) ? `on-delay starts over ${settings.timerResets}` : "no on-delay"}\n\n` +

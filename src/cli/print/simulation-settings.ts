@@ -1,8 +1,8 @@
 import type { TripSettings } from "../../device/index";
 import { significant } from "../../reading/index";
 import type { TripCommand } from "../../trip/index";
-import { labelled } from "./labelled";
 import { hasThresholds, type Simulation, secondsText, type TimeText } from "./simulation-text";
+import { commandsText, inhibitText, multiplierText, relayText, sensorFaultText, settingRows } from "./switch-rows";
 
 /** What a simulation was told besides the settings of the switch, in words. */
 export interface SettingsTold {
@@ -24,8 +24,6 @@ export interface SettingsTold {
   readonly timeText: TimeText;
   readonly excursions: boolean;
 }
-
-const WINDOW = "from the beginning and from each start";
 
 /** Whether any of the delays that are tried takes time, so that there is a timer that can start over. */
 export function hasTimer(simulations: readonly Pick<Simulation, "onDelay">[]): boolean {
@@ -49,12 +47,12 @@ export function thresholdsText(simulations: readonly Pick<Simulation, "logic">[]
 export function settingsText(simulations: readonly Simulation[], told: SettingsTold): string {
   const { settings, commands, hasRelay, hasSensorFault } = told;
   const [{ logic }] = simulations as [Simulation];
-  const { threshold, reset, type, inhibit, factor, multiplied } = logic.rules;
-  const { offDelay = 0, latching, multiplier } = settings;
+  const { reset, type } = logic.rules;
+  const { offDelay = 0, latching } = settings;
   const isEach = hasThresholds(simulations) ? ", each tried" : "";
   const resets = [...new Set(simulations.map(({ logic: { rules } }) => significant(rules.reset.value, 4)))];
   const ignored = latching && offDelay > 0 ? ", of no effect: the output latches" : "";
-  const rows: readonly (readonly [string, string])[] = [
+  return settingRows([
     ["threshold", `${thresholdsText(simulations)}${isEach}`],
     [
       "hysteresis",
@@ -63,29 +61,15 @@ export function settingsText(simulations: readonly Simulation[], told: SettingsT
     ["on-delay", delayText(simulations, told)],
     ["off-delay", `${secondsText(offDelay)} s${ignored}`],
     ["latch", latching ? "latching: a trip stays until it is reset by hand" : "non-latching: a trip clears by itself"],
-    ["relay", `contact ${settings.contact}, coil ${settings.coil}${hasRelay ? "" : " (not given)"}`],
-    ["sensor fault", hasSensorFault ? settings.sensorFault : "not given: a cell without a level is refused"],
-    ["inhibit", inhibit > 0 ? `no trip for ${secondsText(inhibit)} s ${WINDOW}` : "none"],
-    [
-      "multiplier",
-      multiplier === undefined
-        ? "none"
-        : `${factor} for ${secondsText(multiplied)} s ${WINDOW}: ` +
-          (isEach
-            ? "each threshold times as much meanwhile"
-            : `threshold ${significant(factor * threshold.value, 4)} ${type} meanwhile`),
-    ],
-    [
-      "commands",
-      commands.length === 0
-        ? "none"
-        : commands.map(({ do: name, time: at }) => `${name} at ${told.timeText(at)}`).join(", "),
-    ],
+    ["relay", relayText(settings, hasRelay)],
+    ["sensor fault", sensorFaultText(settings.sensorFault, hasSensorFault)],
+    ["inhibit", inhibitText(logic.rules)],
+    ["multiplier", multiplierText(logic.rules, isEach !== "")],
+    ["commands", commandsText(commands, told.timeText)],
     ["columns", told.columns],
     ["levels", told.levels],
     ["times", told.times],
     ["longest gap", told.longestGap],
     ["excursions", told.excursions ? "told" : "not told"],
-  ];
-  return `\nsettings\n${rows.map(([name, text]) => labelled(`  ${name}`, [text], 16)).join("")}`;
+  ]);
 }

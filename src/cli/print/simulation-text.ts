@@ -3,7 +3,7 @@ import { significant } from "../../reading/index";
 import type { TripEvent, TripLogic, TripStatus, UnmaskedTrips } from "../../trip/index";
 import type { Clock } from "./clock-time";
 import type { RiddenOut } from "./ridden-out";
-import { type Column, textTable } from "./text-table";
+import { numberColumn, textTable } from "./text-table";
 
 /** One delay tried on a history. */
 export interface Simulation {
@@ -26,7 +26,10 @@ export function secondsText(time: number): string {
   return Number(time.toPrecision(10)).toString();
 }
 
-const number = (title: string): Column => ({ title, align: "right" });
+/** The highest of levels, faults left out. */
+export function highestOf(levels: Float64Array): number {
+  return levels.reduce((most, level) => (Number.isNaN(level) ? most : Math.max(most, level)), 0);
+}
 
 /** Whether settings with several thresholds are compared. */
 export function hasThresholds(simulations: readonly Simulation[]): boolean {
@@ -40,15 +43,15 @@ export function runTable(simulations: readonly Simulation[], clock: Clock | unde
   const several = hasThresholds(simulations);
   return textTable(
     [
-      ...(several ? [number("threshold")] : []),
-      number("on-delay, s"),
-      number("trips"),
-      number("first trip, s"),
+      ...(several ? [numberColumn("threshold")] : []),
+      numberColumn("on-delay, s"),
+      numberColumn("trips"),
+      numberColumn("first trip, s"),
       ...(clock ? [{ title: clock.title }] : []),
-      number("last clear, s"),
-      number("rode out"),
-      number("longest, s"),
-      number("margin, s"),
+      numberColumn("last clear, s"),
+      numberColumn("rode out"),
+      numberColumn("longest, s"),
+      numberColumn("margin, s"),
       { title: "at the end" },
     ],
     simulations.map(({ logic, onDelay, events, status, rodeOut }) => {
@@ -87,10 +90,10 @@ export function eventTable({ events, status }: Simulation, relay: boolean, clock
   return (
     textTable(
       [
-        number("time, s"),
+        numberColumn("time, s"),
         ...(clock ? [{ title: clock.title }] : []),
         { title: "event" },
-        number("level"),
+        numberColumn("level"),
         { title: "" },
       ],
       rows,

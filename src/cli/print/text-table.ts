@@ -7,6 +7,11 @@ export interface Column {
   readonly align?: "left" | "right";
 }
 
+/** A column of numbers. */
+export function numberColumn(title: string): Column {
+  return { title, align: "right" };
+}
+
 /** Rows as a table of text, which may come from outside: columns as wide as their widest cell, two spaces between. */
 export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
   const titles = columns.map(({ title }) => visibleText(title));

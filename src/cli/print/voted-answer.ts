@@ -6,8 +6,8 @@ import { cautionsText } from "./cautions-text";
 import { type Clock, clockOf, clockTime, countedFrom, type Moment, timeAndClock } from "./clock-time";
 import { gapsText, longestText } from "./gaps-text";
 import { jsonLine } from "./json-line";
-import { secondsText, type TimeText } from "./simulation-text";
-import { type Column, textTable } from "./text-table";
+import { highestOf, secondsText, type TimeText } from "./simulation-text";
+import { numberColumn, textTable } from "./text-table";
 import { type VotedTold, votedSettingsText } from "./voted-settings-text";
 import { wrapped } from "./wrapped";
 
@@ -30,8 +30,6 @@ export interface VotedAnswer extends Omit<VotedTold, "longestGap" | "times" | "t
   readonly isGapGiven: boolean;
 }
 
-const number = (title: string): Column => ({ title, align: "right" });
-
 /** What there is to say of an event beside its time, channel and level. */
 function remarkOf({ firstOut, cost, reason, cause }: VotedEvent): string {
   const why = reason ?? (cause === "level" ? undefined : cause);
@@ -41,9 +39,9 @@ function remarkOf({ firstOut, cost, reason, cause }: VotedEvent): string {
 /** Every event of the channels and the vote. */
 function eventRows({ events }: VotedAnswer, clock: Clock | undefined): string {
   if (events.length === 0) return "nothing happened\n";
-  const columns = [number("time, s"), ...(clock ? [{ title: clock.title }] : []), { title: "channel" }];
+  const columns = [numberColumn("time, s"), ...(clock ? [{ title: clock.title }] : []), { title: "channel" }];
   return textTable(
-    [...columns, { title: "event" }, number("level"), { title: "" }],
+    [...columns, { title: "event" }, numberColumn("level"), { title: "" }],
     events.map((event) => [
       secondsText(event.time),
       ...(clock ? [clock.text(event.time)] : []),
@@ -73,11 +71,10 @@ function endText({ end, given }: VotedAnswer): string {
 /** How high each channel came, and how often it was at its trip. */
 function channelRows({ histories, events, from }: VotedAnswer): string {
   return textTable(
-    [{ title: "channel" }, number(`highest, ${from}`), number("trips"), number("first trip, s")],
+    [{ title: "channel" }, numberColumn(`highest, ${from}`), numberColumn("trips"), numberColumn("first trip, s")],
     Object.entries(histories).map(([name, levels]) => {
       const trips = events.filter(({ channel, event }) => channel === name && event === "trip");
-      const highest = levels.reduce((most, level) => (Number.isNaN(level) ? most : Math.max(most, level)), 0);
-      return [name, significant(highest, 3), `${trips.length}`, trips[0] ? secondsText(trips[0].time) : "-"];
+      return [name, significant(highestOf(levels), 3), `${trips.length}`, trips[0] ? secondsText(trips[0].time) : "-"];
     }),
   );
 }

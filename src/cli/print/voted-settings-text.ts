@@ -1,8 +1,16 @@
 import type { ChannelSettings, TripRules } from "../../device/index";
 import { significant } from "../../reading/index";
 import type { VotedCommand, VotedTripSettings } from "../../trip/index";
-import { labelled } from "./labelled";
 import { secondsText, type TimeText } from "./simulation-text";
+import {
+  commandsText,
+  inhibitText,
+  multiplierText,
+  relayText,
+  type SettingRow,
+  sensorFaultText,
+  settingRows,
+} from "./switch-rows";
 
 /** What a vote was told, in words where it is no setting of its own. */
 export interface VotedTold {
@@ -22,13 +30,11 @@ export interface VotedTold {
   readonly timeText: TimeText;
 }
 
-const WINDOW = "from the beginning and from each start";
-
 function delayText({ onDelay }: TripRules, timerResets: string): string {
   return onDelay > 0 ? `${secondsText(onDelay)} s; starts over ${timerResets}` : "0 s: trips at once";
 }
 
-function alertRows(alert: TripRules | undefined, { timerResets }: ChannelSettings): (readonly [string, string])[] {
+function alertRows(alert: TripRules | undefined, { timerResets }: ChannelSettings): SettingRow[] {
   if (alert === undefined) return [];
   return [
     [
@@ -43,8 +49,8 @@ function alertRows(alert: TripRules | undefined, { timerResets }: ChannelSetting
 export function votedSettingsText(told: VotedTold): string {
   const { settings, commands, rules, alert, given, timeText } = told;
   const [channel] = Object.values(settings.channels) as [ChannelSettings];
-  const { threshold, reset, type, inhibit, factor, multiplied, offDelay } = rules;
-  const rows: readonly (readonly [string, string])[] = [
+  const { threshold, reset, type, offDelay } = rules;
+  return settingRows([
     ["vote", settings.vote],
     ["channels", `${Object.keys(settings.channels).join(", ")}; all with the settings below`],
     [
@@ -64,26 +70,13 @@ export function votedSettingsText(told: VotedTold): string {
         ? "behind the vote: a trip stays until it is reset by hand"
         : "non-latching: a trip clears by itself",
     ],
-    ["relay", `contact ${settings.contact}, coil ${settings.coil}${given.relay ? "" : " (not given)"}`],
-    ["sensor fault", given["sensor-fault"] ? channel.sensorFault : "not given: a cell without a level is refused"],
-    ["inhibit", inhibit > 0 ? `no trip for ${secondsText(inhibit)} s ${WINDOW}` : "none"],
-    [
-      "multiplier",
-      channel.multiplier === undefined
-        ? "none"
-        : `${factor} for ${secondsText(multiplied)} s ${WINDOW}: threshold ${significant(factor * threshold.value, 4)} ${type} meanwhile`,
-    ],
-    [
-      "commands",
-      commands.length === 0
-        ? "none"
-        : commands
-            .map(({ do: name, channel: of, time }) => `${name}${of === undefined ? "" : ` ${of}`} at ${timeText(time)}`)
-            .join(", "),
-    ],
+    ["relay", relayText(settings, given.relay)],
+    ["sensor fault", sensorFaultText(channel.sensorFault, given["sensor-fault"])],
+    ["inhibit", inhibitText(rules)],
+    ["multiplier", multiplierText(rules)],
+    ["commands", commandsText(commands, timeText)],
     ["levels", told.levels],
     ["times", told.times],
     ["longest gap", told.longestGap],
-  ];
-  return `\nsettings\n${rows.map(([name, text]) => labelled(`  ${name}`, [text], 16)).join("")}`;
+  ]);
 }
