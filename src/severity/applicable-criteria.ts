@@ -132,7 +132,10 @@ export function applicableCriteria(
     expected: `a reading in a quantity the scheme limits (${wanted}), or the frequency of the vibration, as in "at 1500 r/min"`,
     received: `${readings.map(({ quantity }) => quantity).join(" and ")} ${isOfWaveform ? "in true peak" : crestFactor === undefined ? "without its frequency" : "with a crest factor"}`,
     // the frequency belongs to the reading, or stands in the options of what is compiled for many
-    ...(isOfWaveform || crestFactor === undefined ? { parameter: "reading" } : { option: "crestFactor" }),
-    ...(!isOfWaveform && crestFactor === undefined && { option: "at" }),
+    ...(isOfWaveform
+      ? { parameter: "reading" }
+      : crestFactor === undefined
+        ? { parameter: "reading", option: "at" }
+        : { option: "crestFactor" }),
   });
 }

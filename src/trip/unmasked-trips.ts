@@ -91,15 +91,14 @@ export function unmaskedTrips(
     const masks = (Object.keys(tripMasks) as TripMask[]).filter((mask) =>
       isMaskInForce(mask, settings, commands, hasFaults),
     );
-    const without = masks.map((mask) => Object.freeze({ mask, ...outcome(settings, [mask]) }));
+    const each = masks.map((mask) => outcome(settings, [mask]));
+    const without = masks.map((mask, i) => Object.freeze({ mask, ...(each[i] as TripOutcome) }));
     const alone = masks.filter((mask) => mask !== "on-delay");
-    const [only, ...more] = without;
-    const { mask: _mask, ...ofOnly } = only ?? { mask: "", ...asSet };
     return Object.freeze({
       asSet: Object.freeze(asSet),
       without: Object.freeze(without),
       onDelayAlone: Object.freeze(alone.length === 0 ? asSet : outcome(settings, alone)),
-      withoutAny: Object.freeze(more.length === 0 ? ofOnly : outcome(settings, masks)),
+      withoutAny: Object.freeze(masks.length > 1 ? outcome(settings, masks) : (each[0] ?? asSet)),
       otherLatch: Object.freeze({
         latching: !settings.latching,
         ...outcome({ ...settings, latching: !settings.latching }),
