@@ -117,3 +117,30 @@ describe("the short answer of judge", () => {
     expect(out).toContain(`zone ${zone}`);
   });
 });
+
+describe("the margin says what it leaves out", () => {
+  it.each([
+    [
+      "the uncertainty, where a rule decides by it",
+      "6.0 ± 0.3 mm/s rms (k=2)",
+      "pump 300 kW 2980 r/min category II",
+      "6.10 mm/s rms, of the best value",
+    ],
+    [
+      "a limit in another quantity that may be exceeded",
+      "4.0 mm/s rms",
+      "compressor 200 kW",
+      "4.50 mm/s rms, of the velocity alone",
+    ],
+  ])("%s", async (_, reading, machine, end) => {
+    for (const full of [[], ["--full"]]) {
+      const { out } = await veladis(["judge", reading, "--machine", machine, ...full]);
+      expect(out.replace(/\s+/g, " ")).toContain(end);
+    }
+  });
+
+  it("and no more where it leaves nothing out", async () => {
+    const { out } = await veladis(["judge", "4.0 mm/s rms", "--machine", "pump 300 kW 2980 r/min category II"]);
+    expect(out).toMatch(/^margin .* mm\/s rms$/m);
+  });
+});

@@ -192,6 +192,7 @@ const cases: readonly Case[] = [
   [`${voting}|--column|2,3|--file|${numbered}|--sensor-fault|bad`], [`${voting}|--column|2,3|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}|--column|2,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|1,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,DE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,NDE\n0,3,N/A\n"],
   ["balance|--unbalance|500 g·mm|--speed|2970 r/min|--explain"],
   ["balance|--unbalance|500 g·mm|--mass|750 kg|--speed|2970 r/min|--planes|400 mm, 900 mm"], [`${simulate}|--delay|1,2|--excursions`],
+  ["simulate --threshold|6, 9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching|--delay|1|--vote|2oo2|--column|2,3"],
   [`${voting}|--column|2,3|--plot`], [`${voting}|--column|2,3|--chart|a.svg`],
   [`${voting}|--column|2,3|--commands|bypass on at 0`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3|--commands|bypass on DEE at 0`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|9 mm/s rms|--alert-delay|1`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|5 mm/s rms|--alert-delay|soon`],
   [`${simulate}|--delay|1`, "time,level\n08:15,3\n"], [`${simulate}|--delay|1`, "time,level\n24:00:00,3\n"], [`${simulate}|--delay|1|--commands|reset at 105`, "time,level\n100,3\n110,3\n"],

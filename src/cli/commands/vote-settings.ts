@@ -2,6 +2,7 @@ import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { ChannelSettings } from "../../device/index";
 import { parseVote, type VotedCommand, type VotedTripSettings, type VoteText } from "../../trip/index";
 import { parts, requireOption } from "../options/option-values";
+import { thresholdsOf } from "../options/threshold-list";
 import { commandsOf, delaysOf, type GivenHistory, settingsOf } from "./simulate-settings";
 
 /** What the options say of a vote, all but the names of its channels. */
@@ -98,6 +99,12 @@ export function voteTold(given: GivenHistory): VoteTold {
   const { alerts } = parseVote(vote);
   const columns = columnsOf(given, vote);
   const { latching, contact, coil, ...rest } = settingsOf(given);
+  if (thresholdsOf(rest.threshold).length > 1) {
+    throw new VeladisError("out-of-range", {
+      expected: "--threshold with one setpoint beside --vote",
+      received: shown(rest.threshold),
+    });
+  }
   const channel: ChannelSettings = { ...rest, onDelay: delayOf(given) };
   const alert = alertOf(given, channel, alerts !== undefined);
   const badChannel = badChannelOf(given);

@@ -4,7 +4,7 @@ import { conditionText, type Judgement, type Limit, type Verdict } from "../../s
 import { assumedWords } from "./assumed-words";
 import { labelled } from "./labelled";
 import { machineLine } from "./machine-line";
-import { judgedText, marginOf, notJudged, shortZone, TAKEN, takenFor } from "./verdict-parts";
+import { judgedText, marginOf, notJudged, shortZone, TAKEN, takenFor, worsePossible } from "./verdict-parts";
 
 /** How a verdict is printed. */
 export interface VerdictSettings {
@@ -30,24 +30,6 @@ function limitsText(verdict: Verdict, digits: number): string {
   });
   const check = isVerified(provenance) ? "" : ": check the source";
   return `${sizes.join(", ")} ${(limits[0] as [string, Limit])[1].as} (${provenances[provenance].cell}${check})`;
-}
-
-/** Criteria of other quantities that may be worse than the one that governs, each with the limit that decides. */
-function worsePossible(verdict: Verdict, digits: number): string[] {
-  const fromWorst = ({ zones, zone }: Pick<Verdict, "zones" | "zone">) => zones.length - zones.indexOf(zone);
-  return verdict.criteria.flatMap((one) => {
-    if (one.quantity === verdict.quantity) return [];
-    const { zone, zones, bound } = one;
-    const at = zones.indexOf(zone);
-    const isAbove = fromWorst(one) < fromWorst(verdict);
-    const found = Object.entries(one.limits)[isAbove ? at - 1 : at];
-    if (found === undefined || (!isAbove && bound !== "least")) return [];
-    const [name, { printed }] = found;
-    const size = `${name} ${Number(printed.value.toPrecision(6))} ${printed.unit} ${printed.detector}`;
-    return [
-      `${one.quantity} ${judgedText(one, digits)}: ${isAbove ? `may be ${zone}, above` : "may be above"} ${size}`,
-    ];
-  });
 }
 
 /** The reading as it was judged, where it was given in another type. */

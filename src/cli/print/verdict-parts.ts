@@ -1,5 +1,5 @@
 import { provenances, sourceText } from "../../core/index";
-import { assumptions, format, significant } from "../../reading/index";
+import { assumptions, format, historyOf, isUncertain, significant } from "../../reading/index";
 import { type CriterionJudgement, type Judgement, marginText, type Verdict } from "../../severity/index";
 
 /** The zone of a scheme without the word before it. */
@@ -27,12 +27,36 @@ export function assumedTexts(verdict: Verdict): string[] {
   return [...assumedFacts.filter((text) => !told.includes(text)), ...assumed.map((one) => assumptions[one])];
 }
 
-/** How far the reading is from the limit next to it, with the scheme of that limit where it is not the one in front. */
+/** Criteria of other quantities that may be worse than the one that governs, each with the limit that decides. */
+export function worsePossible(verdict: Verdict, digits: number): string[] {
+  const fromWorst = ({ zones, zone }: Pick<Verdict, "zones" | "zone">) => zones.length - zones.indexOf(zone);
+  return verdict.criteria.flatMap((one) => {
+    if (one.quantity === verdict.quantity) return [];
+    const { zone, zones, bound } = one;
+    const at = zones.indexOf(zone);
+    const isAbove = fromWorst(one) < fromWorst(verdict);
+    const found = Object.entries(one.limits)[isAbove ? at - 1 : at];
+    if (found === undefined || (!isAbove && bound !== "least")) return [];
+    const [name, { printed }] = found;
+    const size = `${name} ${Number(printed.value.toPrecision(6))} ${printed.unit} ${printed.detector}`;
+    return [
+      `${one.quantity} ${judgedText(one, digits)}: ${isAbove ? `may be ${zone}, above` : "may be above"} ${size}`,
+    ];
+  });
+}
+
+/**
+ * How far the reading is from the limit next to it: with the scheme of that limit where it is not the one in front, and
+ * with what it leaves out: the uncertainty of the reading, and limits in other quantities that may be exceeded.
+ */
 export function marginOf(verdict: Verdict, digits: number): string {
-  const { limit, limits, judgements } = verdict;
+  const { limit, limits, judgements, judged, quantity } = verdict;
   const isOf = (one: Pick<CriterionJudgement, "limits">): boolean => Object.values(one.limits).includes(limit);
   const other = isOf({ limits }) ? undefined : judgements.find(({ criteria }) => criteria.some(isOf));
-  return `${marginText(verdict, { digits })}${other === undefined ? "" : `, by ${other.scheme}`}`;
+  const best = isUncertain(historyOf(judged)) ? "of the best value" : undefined;
+  const alone = worsePossible(verdict, digits).length > 0 ? `of the ${quantity} alone` : undefined;
+  const by = other === undefined ? undefined : `by ${other.scheme}`;
+  return [marginText(verdict, { digits }), by, best, alone].filter((part) => part !== undefined).join(", ");
 }
 
 /** The same, in decibels and as a ratio. */
