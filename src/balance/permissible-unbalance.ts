@@ -60,8 +60,8 @@ const NOTE =
  */
 export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
   return withParameters({ grade, rotor }, () => {
-    const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
     const g = balanceGrade(grade);
+    const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
     const eccentricity = inPlace(SPEED, () => permissibleEccentricity(g, speed));
     const kg = inPlace(MASS, () => kilograms(mass));
     const unbalance = finiteResult(eccentricity * kg);

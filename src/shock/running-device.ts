@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
-import { requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import { requireGiven, requireKnownOptions, shown, VeladisError } from "../core/index";
 import { deviceSettings, type TripRules, tripRules } from "../device/index";
 import { type Amplitude, type Assumption, exactAmplitude, typeOf, union } from "../reading/index";
 import { requireTimeConstant } from "./detected-levels";
@@ -28,7 +28,11 @@ const RUNNING = 'running vibration with its frequency, such as "2.6 mm/s rms at 
  */
 export function runningDevice(settings: ImmunitySettings, running: string | Amplitude): RunningDevice {
   const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
-  requireKnownKeys(requireGiven(settings, SETTINGS, { parameter: "settings" }), known, "a setting of a device");
+  requireKnownOptions(settings, known, {
+    what: "a setting of a device",
+    form: SETTINGS,
+    place: { parameter: "settings" },
+  });
   const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
   const { threshold } = rules;
   const reading = notedAmplitude(

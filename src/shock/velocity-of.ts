@@ -29,6 +29,7 @@ import {
  */
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
   return withParameters({ rate, highPass, acceleration }, () => {
+    const samples = finiteSamples(requireGiven(acceleration, "a list of samples", { parameter: "acceleration" }));
     const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz", { parameter: "rate" });
     const place = { parameter: "highPass" };
     requirePositive(highPass, "a high-pass corner above zero, in Hz", place);
@@ -45,7 +46,6 @@ export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPa
     const a1 = (2 * (omega * omega - k * k)) / a0;
     const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;
     const b = k / a0;
-    const samples = finiteSamples(requireGiven(acceleration, "a list of samples", { parameter: "acceleration" }));
     const velocity = new Float64Array(samples.length);
     let [x1, x2, y1, y2] = [0, 0, 0, 0];
     for (let i = 0; i < velocity.length; i++) {

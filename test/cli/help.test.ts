@@ -135,6 +135,11 @@ describe("exit codes", () => {
       1,
     ],
     ["one of several points", ["judge", "DE-H 2, NDE-H 5.9 mm/s rms", ...pump, "--fail-from", "C"], 1],
+    [
+      "a background that is too high",
+      ["judge", "2 mm/s rms", "--background", "1.9 mm/s rms", ...pump, "--fail-from", "D"],
+      1,
+    ],
     ["a word that is no zone", ["judge", "2 mm/s rms", ...pump, "--fail-from", "E"], 2],
     [
       "a check that fails",

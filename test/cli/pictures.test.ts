@@ -34,6 +34,22 @@ describe("--chart", () => {
     expect(await described(judged, "verdict.svg")).toContain("4.10 mm/s rms");
   });
 
+  it("never replaces a file that is read", async () => {
+    const [own, scheme] = [join(folder, "own.svg"), join(folder, "scheme.svg")];
+    writeFileSync(own, readFileSync(history));
+    writeFileSync(scheme, (await veladis(["schemes", "--template"])).out);
+    const kept = readFileSync(scheme, "utf8");
+    const asked = played.map((one) => (one === history ? own : one));
+    for (const [args, path] of [
+      [asked, own],
+      [[...judged, "--confirmed", scheme], scheme],
+    ] as const) {
+      expect((await veladis([...args, "--chart", path, "--replace"])).code).toBe(2);
+    }
+    expect(readFileSync(own, "utf8")).toBe(readFileSync(history, "utf8"));
+    expect(readFileSync(scheme, "utf8")).toBe(kept);
+  });
+
   it("of overall draws the spectrum within its band, with the orders", async () => {
     expect(await described(analysed, "record.svg")).toMatch(
       /from 10 to 1000 Hz.*Marks at 1x, 2x, 3x, 4x of 1222 r\/min/,

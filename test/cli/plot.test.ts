@@ -57,7 +57,7 @@ describe("a plot in the terminal", () => {
   });
 
   it("is as wide as the window allows", () => {
-    const levels = [{ text: "setpoint 9.00", value: 9 }];
+    const levels = [{ text: "threshold 9.00", value: 9 }];
     const plot: Plot = { ...none, levels, x: [0, 1, 2], y: [4, 9.5, 4], from: 0, to: 2, holds: true };
     for (const width of [80, 160]) {
       const widths = plotText(plot, width)
@@ -69,9 +69,9 @@ describe("a plot in the terminal", () => {
   });
 
   it("leaves a column empty where no value is known, and marks a level above all values", () => {
-    const levels = [{ text: "setpoint 9.00", value: 9 }];
+    const levels = [{ text: "threshold 9.00", value: 9 }];
     const text = plotText({ ...none, levels, x: [0, 1, 2], y: [4, Number.NaN, 4], from: 0, to: 3, holds: false }, 80);
-    expect(text).toMatch(/┄{40,} setpoint 9\.00/);
+    expect(text).toMatch(/┄{40,} threshold 9\.00/);
   });
 
   it("of one value, of none above zero, or of no span is drawn too", () => {
@@ -87,11 +87,11 @@ describe("--plot", () => {
   const words = ["simulate", "--from", "mm/s rms", "--threshold", "9 mm/s rms", "--hysteresis", "8 %", "--delay", "3"];
   const played = [...words, "--timer-resets", "threshold", "--latching", "--plot"];
 
-  it("of simulate has setpoint, reset level, the output and the masks", async () => {
+  it("of simulate has threshold, reset level, the output and the masks", async () => {
     const masks = ["--inhibit", "5", "--commands", "bypass on at 32, bypass off at 36, reset at 38"];
     const { out, code } = await veladis([...played, ...masks], rows);
     expect(code).toBe(0);
-    expect(out).toMatch(/ setpoint 9\.00/);
+    expect(out).toMatch(/ threshold 9\.00/);
     expect(out).toMatch(/ reset level 8\.28/);
     const lane = (name: string) => new RegExp(`^ *([·█]+) ${name}$`, "m").exec(out)?.[1] ?? "";
     // the trip is at 13 s of 40 s, the reset at 38 s

@@ -132,7 +132,10 @@ describe("veladis simulate", () => {
     [[...impulse, "--delay", "soon", "--latching"], "not-a-number"],
     [[...impulse, "--delay", "3", "--latching", "--commands", "reset"], "syntax"],
     [[...impulse, "--delay", "3", "--latching", "--commands", "kick at 5"], "unknown-option"],
-    [[...impulse, "--delay", "3", "--latching", "--column", "9"], "unknown-option"],
+    [
+      [...impulse.map((one, i) => (impulse[i - 1] === "--column" ? "9" : one)), "--delay", "3", "--latching"],
+      "unknown-option",
+    ],
     [[...impulse, "--delay", "3", "--latching", "--multiplier", "2"], "syntax"],
     [[...impulse, "--delay", "3", "--latching", "--relay", "open"], "syntax"],
     [["simulate", "--json"], "missing-option"],

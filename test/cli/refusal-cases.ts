@@ -177,7 +177,7 @@ const cases: readonly Case[] = [
   // shock and mechanical-switch
   ["shock"], [`${shock}`], [`${shock}|--detector|rms`], [`${shock}|--detector|rms|--time-constant|one`], [`${shock}|--detector|rms|--time-constant|1`], [`${shock}|--detector|rms|--time-constant|1|--high-pass|ten`],
   ["shock --threshold|2 g pk|--hysteresis|8 %|--timer-resets|threshold|--delay|2|--running|0.5 g pk at 25 Hz|--detector|peak|--time-constant|1|--high-pass|10"], [`${detecting}|--shape|half-sine`], [`${detecting}|--length|long`], [`${detecting}|--shock|20 g pk`], [`${detecting}|--shock|20 g pk|--length|11`], [`${detecting}|--shock|20 g pk|--length|long|--shape|half-sine`],
-  [`${detecting}|--shock|20 mm/s pk|--length|11|--shape|half-sine`], [`${detecting}|--shock|20 g pk|--length|11|--shape|square`], [`${detecting}|--running|12 mm/s rms at 25 Hz`], [`shock --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--delay|soon|--running|2 mm/s rms at 25 Hz`],
+  [`${detecting}|--shock|20 mm/s pk|--length|11|--shape|half-sine`], [`${detecting}|--shock|20 g pk|--length|11|--shape|square`], [detecting.replace("2.6 mm/s rms at 1485 r/min", "12 mm/s rms at 25 Hz")], [`shock --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--delay|soon|--running|2 mm/s rms at 25 Hz`],
   ["mechanical-switch"], ["mechanical-switch 2 g pk"], ["mechanical-switch 2 mm/s pk|--speeds|1180 r/min"], ["mechanical-switch 2 g pk|--speeds|1180"], ["mechanical-switch 2 g pk|--limit|2 g pk"], ["mechanical-switch 2 g pk|1 g pk|--limit|7.1 mm/s rms"],
   // simulate
   ["simulate"], ["simulate --timer-resets|threshold"], ["simulate --timer-resets|treshold|--latching"], ["simulate --timer-resets|threshold|--latching"], ["simulate --timer-resets|threshold|--latching|--threshold|9 mm/s rms"],
@@ -188,11 +188,13 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
   [`${simulate}|--delay|,|--file|${levels}`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|long`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|0`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|5|--every|1`],
   [`${simulate}|--delay|1|--file|${mixed}`], [`simulate --threshold|6, 9 in/s pk; 6 in/s pk|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching|--delay|1`],
-  [`${simulate}|--delay|1|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}`], [`${voting}|--column|a`], [`${voting}|--column|2,3|--file|${numbered}|--delay|1,2`], [`${voting}|--column|2,3|--file|${numbered}|--skip-bad`], [`${voting}|--column|2,3|--file|${numbered}|--explain`],
+  [`${simulate}|--delay|1|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}`], [`${voting}|--column|a`], [`${voting.replace("--delay|1|", "--delay|1,2|")}|--column|2,3|--file|${numbered}`], [`${voting}|--column|2,3|--file|${numbered}|--skip-bad`], [`${voting}|--column|2,3|--file|${numbered}|--explain`],
   [`${voting}|--column|2,3|--file|${numbered}|--sensor-fault|bad`], [`${voting}|--column|2,3|--file|${numbered}|--alert|5 mm/s rms`], [`${voting}|--column|2,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|1,2`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,DE\n0,3,4\n"], [`${voting}|--column|2,3`, "time,DE,NDE\n0,3,N/A\n"],
   ["balance|--unbalance|500 g·mm|--speed|2970 r/min|--explain"],
   ["balance|--unbalance|500 g·mm|--mass|750 kg|--speed|2970 r/min|--planes|400 mm, 900 mm"], [`${simulate}|--delay|1,2|--excursions`],
   ["simulate --threshold|6, 9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching|--delay|1|--vote|2oo2|--column|2,3"],
+  ["check|--known|8 mm/s rms|--indicated|5 mm/s rms|--indicated|7.9 mm/s rms|--tolerance|5 %"],
+  [`judge 3.1 mm/s rms|--machine|motor 100 kW rigid 1485 r/min|--machine|pump 90 kW 2980 r/min category II`],
   [`${voting}|--column|2,3|--plot`], [`${voting}|--column|2,3|--chart|a.svg`],
   [`${voting}|--column|2,3|--commands|bypass on at 0`, "time,DE,NDE\n0,3,4\n"], [`${voting}|--column|2,3|--commands|bypass on DEE at 0`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|9 mm/s rms|--alert-delay|1`], [`${simulate}|--delay|1|--vote|1 danger and 1 alert of 2|--column|2,3|--alert|5 mm/s rms|--alert-delay|soon`],
   [`${simulate}|--delay|1`, "time,level\n08:15,3\n"], [`${simulate}|--delay|1`, "time,level\n24:00:00,3\n"], [`${simulate}|--delay|1|--commands|reset at 105`, "time,level\n100,3\n110,3\n"],

@@ -62,6 +62,7 @@ const cases: Cases = {
   "velocityOf, no corner": () => p.velocityOf([1], 1000, 0),
   "velocityOf, a corner at half the rate": () => p.velocityOf([1], 1000, 500),
   "shockImmunity, a corner above all": () => immunity({ highPass: 1e5 }),
+  "shockImmunity, settings that are a text": () => p.shockImmunity("4 g pk" as never, "2.6 mm/s rms at 1485 r/min"),
   "shockImmunity, no settings": () => p.shockImmunity(undefined, "2.6 mm/s rms at 1485 r/min"),
   "shockImmunity, a mistyped key": () => immunity({ highpass: 5 }),
   "shockImmunity, null for options": () => immunity({}, undefined, null as Loose),

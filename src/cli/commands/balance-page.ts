@@ -17,9 +17,8 @@ export const balancePage = {
   options: {
     mass: {
       argument: "<mass>",
-      help: "mass of the rotor in kg, g, t, lb or oz",
+      help: "mass of the rotor in kg, g, t, lb or oz; beside --unbalance it may be left out, for the force alone",
       example: '"400 kg"',
-      otherwise: "refused; with --unbalance the force alone",
     },
     speed: { argument: "<frequency>", help: "service speed", example: '"1480 r/min"' },
     planes: {

@@ -68,12 +68,17 @@ export function requireChart({ chart, replace }: GivenChart): void {
 /**
  * Writes a chart to the file that `--chart` names, whole or not at all; nothing where none is asked for.
  *
+ * @param inputs - files that are read, which a picture never replaces
  * @throws {@link VeladisError} `unwritable`, and `missing-option` where a file is there that is not to be replaced
  */
-export async function writeChart({ chart, replace }: GivenChart, draw: Draw): Promise<void> {
+export async function writeChart(
+  { chart, replace }: GivenChart,
+  inputs: readonly (string | undefined)[],
+  draw: Draw,
+): Promise<void> {
   if (chart === undefined) return;
   const bytes = await (writers[extname(chart).toLowerCase()] as (typeof writers)[string])(draw);
-  const file = await wholeFile(chart, replace);
+  const file = await wholeFile(chart, replace, inputs);
   try {
     await file.write(bytes);
     await file.flush();

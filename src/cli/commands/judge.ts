@@ -220,7 +220,7 @@ export async function judgeReadings(
     requireSignal(source, written, since, atRest);
     if (values.chart !== undefined && namesPoints(written)) throw oneToDraw("several points");
     const text = answer(written, json ? "data" : "page");
-    await writeChart(values, async (theme) =>
+    await writeChart(values, [values.scheme, ...values.confirmed], async (theme) =>
       (await import("../../chart/index")).severityBar({ ...(drawn as NonNullable<typeof drawn>), theme }),
     );
     await io.out(text);

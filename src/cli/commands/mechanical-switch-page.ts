@@ -14,9 +14,8 @@ export const mechanicalSwitchPage = {
   options: {
     speeds: {
       argument: "<list>",
-      help: "speeds with their unit, with commas",
+      help: "speeds with their unit, with commas; beside --limit they may be left out",
       example: '"1180 r/min, 2980 r/min"',
-      otherwise: "refused without --limit",
     },
     limit: {
       argument: "<reading>",

@@ -105,5 +105,7 @@ export const overallPage = {
     "fail-from": failFrom,
     json,
   },
-  notes: ["Lines are interpolated to their own frequency and size."],
+  notes: [
+    "Lines are interpolated to their own frequency and size; --chart and --plot show the bins, which are lower beside a line.",
+  ],
 } as const satisfies CommandPage;

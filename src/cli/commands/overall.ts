@@ -134,7 +134,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
   const code = reached ? exitCodes.reached : exitCodes.done;
   const drawn = [Math.max(band[0], spectrum.lowest), Math.min(band[1], rate / 2)] as const;
-  await writeChart(values, async (theme) =>
+  await writeChart(values, [...texts, values.scheme, ...values.confirmed], async (theme) =>
     (await import("../../chart/index")).spectrumChart({
       ...{ spectrum, theme, frequency: drawn },
       title: `${file.name}: spectrum from ${band[0]} to ${band[1]} Hz, overall ${levels.map(({ text }) => text).join(", ")}`,

@@ -46,10 +46,9 @@ export const shockPage = {
       length: { argument: "<ms>", help: "its length in ms; without --shock several, with commas", example: "11" },
       shape: {
         argument: "<name>",
-        help: "its shape",
+        help: "its shape, for --shock",
         example: "half-sine",
         values: ["half-sine", "final-peak saw-tooth", "trapezoidal"],
-        otherwise: "with --shock refused",
       },
     }),
     ...grouped("answer", { explain, json }),

@@ -102,7 +102,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     isGapGiven: longest !== undefined,
     gaps: gapsOf(given, lowestOf([first, ...more]), levels, times),
   };
-  await writeChart(values, async (theme) =>
+  await writeChart(values, [values.file], async (theme) =>
     (await import("../../chart/index")).tripTimeline({ settings: first, levels, dt, ...written, commands, theme }),
   );
   io.err(seriesText(history.told, values.json));

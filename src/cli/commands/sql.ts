@@ -140,7 +140,7 @@ export async function printSql({ values }: ParsedOptions<typeof sqlPage.options>
   }
   const { answer, refused, bytes } = await judgedList(values, machines, io);
   if (out !== undefined && bytes !== undefined) {
-    const file = await wholeFile(out, replace);
+    const file = await wholeFile(out, replace, [machines, scheme, ...values.confirmed]);
     try {
       await file.write(bytes);
       await file.commit();

@@ -5,7 +5,7 @@ import type { OptionRow } from "./option-row";
 /** The option that has a bad zone tell itself by the exit code. */
 export const failFrom = {
   argument: "<zone>",
-  help: "exit 1 when any possible zone is this one or worse; alarm counts as C, shutdown and fail as D",
+  help: "exit 1 when any possible zone is this one or worse, or a background makes the verdict not reliable; alarm counts as C, shutdown and fail as D",
   example: "C",
   values: ["B", "C", "D"],
 } as const satisfies OptionRow;
@@ -33,7 +33,8 @@ function worstLevel(verdict: Verdict): number {
   return Math.max(...possible.map((zone) => levelOf(kinds.get(zone) ?? verdict.kind, zone)));
 }
 
-/** Whether any zone that verdicts leave possible is the named one or worse. */
+/** Whether any zone that verdicts leave possible is the named one or worse; one that is not reliable leaves all possible. */
 export function isReached(from: keyof typeof levels | undefined, verdicts: readonly Verdict[]): boolean {
-  return from !== undefined && verdicts.some((verdict) => worstLevel(verdict) >= levels[from]);
+  if (from === undefined) return false;
+  return verdicts.some((one) => worstLevel(one) >= levels[from] || one.background?.valid === false);
 }

@@ -39,6 +39,26 @@ function requireTexts(texts: readonly string[], row: TextsRow | undefined, names
   });
 }
 
+/** What was given, one by one. */
+interface Tokens {
+  readonly tokens: readonly { readonly kind: string; readonly name?: string }[];
+}
+
+/** Refuses a value that is told twice: one of the two would be passed over. */
+function requireOnce(tokens: Tokens["tokens"], options: OptionRows): void {
+  const names = tokens.flatMap(({ kind, name }) => (kind === "option" && name !== undefined ? [name] : []));
+  const twice = names.find((name, i) => {
+    const row = options[name];
+    return row?.argument !== undefined && !row.several && names.indexOf(name) !== i;
+  });
+  if (twice === undefined) return;
+  throw new VeladisError("out-of-range", {
+    expected: `--${twice} once: of two values one would be passed over`,
+    received: `--${twice} ${names.filter((name) => name === twice).length} times`,
+    option: twice,
+  });
+}
+
 /** What the engine says of arguments that it cannot read, in our words. */
 function refusalOf(sentence: string, names: readonly string[]): VeladisError {
   const unknown = /^Unknown option '(.*?)'/.exec(sentence)?.[1];
@@ -61,13 +81,14 @@ export function parsedArguments<Rows extends OptionRows>(
 ): ParsedOptions<Rows> {
   const names = Object.keys(options).map((name) => `--${name}`);
   const config = Object.fromEntries(Object.entries(options).map(([name, row]) => [name, optionOf(row)]));
-  let parsed: ReturnType<typeof parseArgs>;
+  let parsed: ReturnType<typeof parseArgs> & Tokens;
   try {
-    parsed = parseArgs({ args: [...args], options: config, allowPositionals: true, strict: true });
+    parsed = parseArgs({ args: [...args], options: config, allowPositionals: true, strict: true, tokens: true });
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
     throw refusalOf(error.message.split(". ")[0] as string, [...names, "--help"]);
   }
+  requireOnce(parsed.tokens, options);
   requireTexts(parsed.positionals, texts, names);
   for (const [name, { values, help }] of Object.entries(options)) {
     const value = parsed.values[name];

@@ -42,7 +42,7 @@ export interface DrawnHistory {
   readonly times: ArrayLike<number>;
 }
 
-/** A history with setpoint and reset level; below it when the output was set, and the masks. */
+/** A history with threshold and reset level; below it when the output was set, and the masks. */
 export function historyPlot({ simulation, settings, commands: given, levels, times }: DrawnHistory): Plot {
   const { logic, events, status } = simulation;
   const { threshold, reset, type } = logic.rules;
@@ -66,7 +66,7 @@ export function historyPlot({ simulation, settings, commands: given, levels, tim
   return {
     ...{ unit: type, x: times, y: levels, from, to: end, xUnit: "s", holds: true, marks: [] },
     levels: [
-      { text: `setpoint ${significant(threshold.value)}`, value: threshold.value },
+      { text: `threshold ${significant(threshold.value)}`, value: threshold.value },
       { text: `reset level ${significant(reset.value)}`, value: reset.value },
     ],
     lanes: lanes.filter(({ spans, always }) => always || spans.length > 0),

@@ -117,7 +117,7 @@ export function plotText(plot: Plot, width: number): string {
     `${margin}${ends[0]}${ends[1].padStart(count - ends[0].length)}`,
     ...(told === "" ? [] : [`${margin}${told}`]),
     ...below,
-    `a column is ${significant((to - from) / count)} ${xUnit} and shows the highest value in it; a row is ${Number(step.toPrecision(6))} ${unit}`,
+    `a column is ${significant((to - from) / count)} ${xUnit} and shows the highest value in it; a row is ${Number(step.toPrecision(6))} ${unit}${lanes.length > 0 ? "; below, █ is while it holds" : ""}`,
   ]
     .map((line) => `${line}\n`)
     .join("");

@@ -76,10 +76,11 @@ export function runTable(simulations: readonly Simulation[], clock: Clock | unde
 }
 
 /** Every event of one history. */
-export function eventTable({ events, status }: Simulation, relay: boolean, clock: Clock | undefined): string {
+export function eventTable({ events, status, rodeOut }: Simulation, relay: boolean, clock: Clock | undefined): string {
   const contact = relay ? `, contact ${status.contact}` : "";
   const end = `${events.length > 0 ? "\n" : ""}at the end: ${status.state}, output ${status.output}${contact}\n`;
-  if (events.length === 0) return `\nnothing happened\n${end}`;
+  if (events.length === 0)
+    return `\n${rodeOut.times > 0 ? "no trip: what was ridden out stands above" : "nothing happened"}\n${end}`;
   const rows = events.map(({ time, event, level, cause, reason }) => [
     secondsText(time),
     ...(clock ? [clock.text(time)] : []),

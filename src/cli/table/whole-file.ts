@@ -23,6 +23,13 @@ function refuse(expected: string, received: string, code: VeladisErrorCode = "un
   throw new VeladisError(code, { expected, received });
 }
 
+/** Refuses a place where a file stands that is read: it would be lost. */
+async function requireNoInput(place: string, path: string, inputs: readonly (string | undefined)[]): Promise<void> {
+  const real = (input: string): Promise<string> => realpath(input).catch(() => input);
+  const read = await Promise.all(inputs.flatMap((input) => (input === undefined ? [] : [real(input)])));
+  if (read.includes(place)) refuse("a file to write that is none of those read", shown(path), "unknown-option");
+}
+
 /** A place to write to, and the mode of the plain file that stands there now. */
 interface Place {
   readonly path: string;
@@ -100,10 +107,16 @@ const ANEW = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL | (consta
  * A file that is there whole or not at all.
  *
  * @param replace - whether a plain file of that name may be replaced
+ * @param inputs - files that are read, none of which is ever replaced
  * @throws {@link VeladisError} `unwritable` when there is no such folder or no leave, `wrong-type` and `missing-option` when something stands in the place
  */
-export async function wholeFile(path: string, replace: boolean): Promise<WholeFile> {
+export async function wholeFile(
+  path: string,
+  replace: boolean,
+  inputs: readonly (string | undefined)[] = [],
+): Promise<WholeFile> {
   const { path: place, mode } = await placeOf(path, replace);
+  await requireNoInput(place, path, inputs);
   await removeLeftovers(place).catch(() => undefined);
   const unique = `${host()}-${process.pid}-${randomBytes(8).toString("hex")}`;
   const beside = join(dirname(place), `.${basename(place)}.${unique}.part`);
