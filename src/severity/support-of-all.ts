@@ -23,11 +23,17 @@ const beside = /* @__PURE__ */ lazily(() => {
   const natural = "natural(?:\\s+frequency)?\\s*[\\d.,]+\\s*\\w+";
   // axial fan: a kind of machine, no direction
   const kind = "\\s+(?:[\\w-]+\\s+){0,2}(?:flow|fan|pump|compressor|turbine|motor|generator|blower|engine|gear)";
+  // of one bearing, end, foot or direction among several, in whatever words
+  const part =
+    "(?:bearings?\\s+(?:no\\.?\\s*)?\\d|(?:one|two|[12])\\s+(?:bearings?|ends?|sides?|feet|foot|directions?)|\\d+\\s+of\\s+\\d|\\d+\\s*%|ode|only|partly|partially)";
   const between = "[\\s:(]+(?:(?:at|in|on|of|the|is|support|supported|mounted)\\s+)*";
   return new RegExp(
     [
       `(?<![\\w-])${place}${between}(?:${softly}|${natural})(?![\\w-])`,
       `(?<![\\w-])(?:${softly}|${natural})${between}${place}(?![\\w-]|${kind})`,
+      `(?<![\\w-])${softly}\\s+(?:at|near|under|beside)\\s+\\w+`,
+      `(?<![\\w-])${softly}[^,;|]*?(?<![\\w-])${part}`,
+      `(?<![\\w-])${softly}\\s*[,;|]\\s*[HVAhva]\\s+only`,
       `(?<![\\w-])${direction}\\s*[,;|]\\s*${softly}(?![\\w-])`,
       `(?<![\\w-])${softly}\\s*[,;|]\\s*${direction}\\s*(?:$|[,;|])`,
     ].join("|"),

@@ -4,7 +4,7 @@ import type { Machine } from "./machine";
 /** What varies the frequency of a motor's line. */
 const drive = /* @__PURE__ */ lazily(
   () =>
-    /(?<![\w-])(?:V[FSV]D|VVVF|ASD|(?:frequency[\s-])?(?:inverter|converter)(?:[\s-](?:fed|driven|duty))?|(?:variable|adjustable)[\s-](?:speed|frequency)(?:[\s-]drive)?)(?![\w-])/i,
+    /(?<![\w-])(?:V[FSV]D|VVVF|ASD|(?:frequency[\s-])?(?:inverter|converter)(?:[\s-](?:fed|driven|duty))?|(?:variable|adjustable|regulated|two|2|multi)[\s-](?:speed|frequency)(?:[\s-]drive)?|(?:frequency|speed)[\s-](?:controlled|regulated)|PWM|pole[\s-]changing)(?![\w-])/i,
 );
 
 /**

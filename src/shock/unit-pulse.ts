@@ -38,6 +38,15 @@ export function requireCorner(highPass: number): number {
 }
 
 /**
+ * The rate at which a shape that falls at once ends on a sample, so that its peak is one. The half step behind the fall is
+ * too much, by one part in all samples of the shape: as many as a record has room for, 512 at the most.
+ */
+function rateToEnd(length: number, ringing: number, wanted: number): number {
+  const room = Math.floor((MOST * length) / (length + ringing)) - 2;
+  return Math.ceil(Math.max(wanted * length, Math.min(512, room))) / length;
+}
+
+/**
  * A shock of 1 g, a half-sine if no other shape is given, and behind it what rings on.
  *
  * @param least - the least rate, in samples a second, that shows the running vibration
@@ -52,9 +61,11 @@ export function unitPulse(
 ): UnitPulse {
   const { place, shape = "half-sine" } = told;
   const length = requirePositive(milliseconds, "a shock length above zero, in ms", place) / 1000;
-  const rate = Math.min(Math.max(64 / length, least, PER_CORNER * (highPass ?? 0)), FASTEST);
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing
   const ringing = highPass === undefined ? 0 : 12 / (Math.SQRT2 * Math.PI * highPass);
+  const wanted = Math.max(64 / length, least, PER_CORNER * (highPass ?? 0));
+  const falls = shape === "final-peak saw-tooth";
+  const rate = Math.min(falls ? rateToEnd(length, ringing, wanted) : wanted, FASTEST);
   const samples = Math.ceil((length + ringing) * rate) + 1;
   if (!(samples <= MOST)) {
     throw new VeladisError("out-of-range", {
@@ -67,5 +78,6 @@ export function unitPulse(
     { length: samples },
     (_, i) => (units.g.num / units.g.den) * pulseAt(shape, i / rate, length),
   );
+  if (falls) pulse[Math.round(length * rate)] = units.g.num / units.g.den;
   return { milliseconds, rate, response: highPass === undefined ? pulse : velocityOf(pulse, rate, highPass) };
 }

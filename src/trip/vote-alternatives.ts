@@ -101,12 +101,10 @@ export function voteAlternatives(
       const run = commands === undefined ? {} : { commands };
       const events = new VotedTrip(tried).run(histories, dt, { ...options, ...run, excursions: false });
       const trips = events.filter(({ channel, event }) => channel === "vote" && event === "trip");
-      const end = events.indexOf(trips[0] as (typeof events)[number]);
-      const first = events.slice(0, Math.max(0, end)).findLast(({ firstOut }) => firstOut === true);
       return Object.freeze({
         what: name,
         first: trips[0]?.time ?? null,
-        firstOut: trips.length === 0 ? null : (first?.channel ?? null),
+        firstOut: trips[0]?.first ?? null,
         trips: trips.length,
       });
     };

@@ -131,6 +131,7 @@ export class VotedOutput implements Votes {
       channel: "vote",
       level: null,
       ...(reason !== undefined && { reason }),
+      ...(event === "trip" && { first: this.#state.first }),
       ...(assumed.length > 0 && { assumed }),
     });
   }

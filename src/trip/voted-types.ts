@@ -37,6 +37,8 @@ export interface VotedEvent extends Omit<TripEvent, "event"> {
   readonly channel: string;
   /** Marks the channel that was first to call for a trip. */
   readonly firstOut?: true;
+  /** Of a trip of the vote: the channel that says trip and has done so longest; null where bad channels alone have tripped. */
+  readonly first?: string | null;
   /** What a bypass costs, in words, while any channel is bypassed. */
   readonly cost?: string;
 }

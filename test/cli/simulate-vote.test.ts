@@ -21,11 +21,33 @@ const mixed = ["--vote", "1 danger and 1 alert of 3", "--alert", "100 um pp", "-
 const plain = (text: string) => text.replace(/ +/g, " ");
 
 describe("simulate --vote", () => {
+  it("names the first out at the trip of the vote: a channel that was first and cleared before is not", async () => {
+    const cleared = "t,front,rear,generator\n0,1,1,1\n10,9,1,1\n20,9,9,1\n30,1,9,1\n40,1,9,9\n50,9,9,9\n60,9,9,9\n";
+    const { out } = await veladis(
+      [
+        "simulate",
+        "--from",
+        "mm/s rms",
+        "--column",
+        "front,rear,generator",
+        "--vote",
+        "3oo3",
+        "--threshold",
+        "6 mm/s rms",
+      ].concat(["--hysteresis", "5 %", "--delay", "1", "--timer-resets", "threshold", "--latching"]),
+      cleared,
+    );
+    expect(plain(out)).toContain("\n 51 vote trip - first out rear\n");
+    expect(plain(out)).toContain("\nas set trip at 51 s, first out rear\n");
+    expect(plain(out)).toContain("first out rear\n\nchannel");
+    expect(plain(out)).toContain("\n 11 front trip 9.00\n");
+  });
+
   it("trips a mixed vote once a second bearing is at its alert, and tells the first out", async () => {
     const { out, code } = await veladis([...common, ...mixed], file);
     expect(code).toBe(0);
     expect(plain(out)).toContain("\n 13 front trip 164 first out\n");
-    expect(plain(out)).toContain("\n 21 rear alert trip 104\n 21 vote trip -\n");
+    expect(plain(out)).toContain("\n 21 rear alert trip 104\n 21 vote trip - first out front\n");
     expect(plain(out)).toContain("\nas set trip at 21 s, first out front\n");
     expect(plain(out)).toContain("\n1oo3 trip at 13 s, first out front\n2oo3 no trip\n");
   });

@@ -28,6 +28,19 @@ describe("a flexible support beside a direction or a point", () => {
     "flexible at top",
     "natural 10 Hz A",
     "natural 10 Hz DE",
+    "flexible at coupling end",
+    "flexible at far end",
+    "flexible at ODE",
+    "flexible at bearing 1",
+    "flexible at one bearing",
+    "flexible support bearing 2",
+    "on springs at bearing 2",
+    "flexible mounting at one end",
+    "flexible support in 1 direction",
+    "flexible 2 of 4 feet",
+    "flexible 50 %",
+    "flexible, V only",
+    "partly flexible",
   ])("is never taken for all: %s", (words) => {
     const line = `${motor} ${words}`;
     let support: string | undefined;

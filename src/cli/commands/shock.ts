@@ -100,6 +100,9 @@ function immunityText({ shocks, bursts }: Immunity, onDelay: number, type: strin
   );
 }
 
+/** A level that may stay below the threshold: then rounded down, so that it never looks as if it reached it. */
+const shownBelow = (value: number, isBelow: boolean): string => (isBelow ? atMost(value) : significant(value));
+
 function responseText(found: ShockResponse, onDelay: number): string {
   const { shape, milliseconds, peak, highest, timesThreshold, above, trips, margin } = found;
   const verdict = trips
@@ -111,7 +114,7 @@ function responseText(found: ShockResponse, onDelay: number): string {
     `${verdict}\n` +
     labelled("shock", [`${shape}, ${significant(peak.value)} ${peak.unit} ${peak.detector} for ${milliseconds} ms`]) +
     labelled("shows", [
-      `at most ${significant(highest.value)} ${highest.unit} ${highest.detector}, ${significant(timesThreshold)} times the threshold`,
+      `at most ${shownBelow(highest.value, above === 0)} ${highest.unit} ${highest.detector}, ${shownBelow(timesThreshold, above === 0)} times the threshold`,
     ])
   );
 }

@@ -1,6 +1,7 @@
 import { VeladisError } from "../../core/index";
 import type { ChannelSettings } from "../../device/index";
 import { TripLogic, VotedTrip, voteAlternatives } from "../../trip/index";
+import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
 import { requireOption } from "../options/option-values";
@@ -72,6 +73,7 @@ export async function simulateVote(given: GivenHistory, io: Io): Promise<number>
     },
     isGapGiven: longest !== undefined,
     gaps: gapsOf(given, asOne, highestOf(levels), history.times),
+    columns: columnsText(columns),
     levels: levelsText(given),
   };
   io.err(seriesText(history.told, values.json));

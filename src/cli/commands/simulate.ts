@@ -77,7 +77,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     const { status } = logic;
     return {
       ...{ logic, settings: tried, onDelay, events, status },
-      rodeOut: riddenOut(all, onDelay, status.time),
+      rodeOut: riddenOut(all, onDelay),
       get unmasked() {
         return unmasked();
       },

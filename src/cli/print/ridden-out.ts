@@ -2,7 +2,7 @@ import type { TripEvent } from "../../trip/index";
 
 /** What an on-delay rode out, and what it had left. */
 export interface RiddenOut {
-  /** Times that the level was up and fell again before the delay had run, one that runs at the end among them. */
+  /** Times that the level was up and fell again before the delay had run; one that is up at the end is none. */
   readonly times: number;
   /** The longest of them in s; null for none. */
   readonly longest: number | null;
@@ -14,9 +14,8 @@ export interface RiddenOut {
  * What an on-delay rode out.
  *
  * @param events - of a run with excursions
- * @param end - the time at the end
  */
-export function riddenOut(events: readonly TripEvent[], onDelay: number, end: number): RiddenOut {
+export function riddenOut(events: readonly TripEvent[], onDelay: number): RiddenOut {
   let [times, longest, began] = [0, -1, Number.NaN];
   let hasTripped = false;
   const note = (time: number): void => {
@@ -32,7 +31,6 @@ export function riddenOut(events: readonly TripEvent[], onDelay: number, end: nu
       began = Number.NaN;
     } else if (event === "power lost") began = Number.NaN;
   }
-  if (!Number.isNaN(began)) note(end);
   if (times === 0) return { times, longest: null, margin: null };
   return { times, longest, margin: hasTripped ? null : onDelay - longest };
 }

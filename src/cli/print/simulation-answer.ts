@@ -62,7 +62,7 @@ function explainedOfAll(simulations: SimulationAnswer["simulations"]): Explained
 function comparedNote(latching: boolean): string {
   const latched = latching ? "; nothing is ridden out behind a trip that latches" : "";
   return `\n${wrapped(
-    `rode out: times that the level was up for less than the on-delay, and the longest of them; margin: how much longer that one could have lasted without a trip, - where there was one${latched}`,
+    `rode out: times that the level was up and fell before the on-delay had run, and the longest of them, one that is still up at the end left out; margin: how much longer that one could have lasted without a trip, - where there was one${latched}`,
   )}`;
 }
 

@@ -31,9 +31,17 @@ export interface VotedAnswer extends Omit<VotedTold, "longestGap" | "times" | "t
 }
 
 /** What there is to say of an event beside its time, channel and level. */
-function remarkOf({ firstOut, cost, reason, cause }: VotedEvent): string {
+function remarkOf({ first, cost, reason, cause }: VotedEvent, isFirst: boolean): string {
   const why = reason ?? (cause === "level" ? undefined : cause);
-  return [firstOut && "first out", cost, why].filter(Boolean).join("; ");
+  const by = typeof first === "string" ? `first out ${first}` : undefined;
+  return [isFirst && "first out", by, cost, why].filter(Boolean).join("; ");
+}
+
+/** Whether a channel's trip is the first out of the trip of the vote behind it; one that was first and cleared before is not. */
+function isFirstOut(events: readonly VotedEvent[], i: number): boolean {
+  const { firstOut, channel } = events[i] as VotedEvent;
+  const next = events.slice(i).find((one) => one.channel === "vote" && one.event === "trip");
+  return firstOut === true && (next === undefined || next.first === channel);
 }
 
 /** Every event of the channels and the vote. */
@@ -42,13 +50,13 @@ function eventRows({ events }: VotedAnswer, clock: Clock | undefined): string {
   const columns = [numberColumn("time, s"), ...(clock ? [{ title: clock.title }] : []), { title: "channel" }];
   return textTable(
     [...columns, { title: "event" }, numberColumn("level"), { title: "" }],
-    events.map((event) => [
+    events.map((event, i) => [
       secondsText(event.time),
       ...(clock ? [clock.text(event.time)] : []),
       event.channel,
       event.event,
       event.level === null ? "-" : significant(event.level),
-      remarkOf(event),
+      remarkOf(event, isFirstOut(events, i)),
     ]),
   );
 }

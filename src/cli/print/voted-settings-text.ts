@@ -22,6 +22,8 @@ export interface VotedTold {
   readonly alert?: TripRules;
   /** Which of these options were given. */
   readonly given: Readonly<Record<"relay" | "sensor-fault" | "bad-channel" | "timer-resets", boolean>>;
+  /** The columns that were read. */
+  readonly columns: string;
   /** What the levels are written in, and how they follow one another. */
   readonly levels: string;
   readonly longestGap: string;
@@ -75,6 +77,7 @@ export function votedSettingsText(told: VotedTold): string {
     ["inhibit", inhibitText(rules)],
     ["multiplier", multiplierText(rules)],
     ["commands", commandsText(commands, timeText)],
+    ["columns", told.columns],
     ["levels", told.levels],
     ["times", told.times],
     ["longest gap", told.longestGap],

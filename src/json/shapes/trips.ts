@@ -89,6 +89,7 @@ export const tripShapes: ShapesOf<TripAnswers> = /* @__PURE__ */ frozen({
       history: "history?",
       channel: "text",
       firstOut: "truth?",
+      first: "text|null?",
       cost: "text?",
     },
   },
