@@ -15,6 +15,16 @@ import * as sql from "veladis/sql";
 import * as uncertainty from "veladis/uncertainty";
 import * as vector from "veladis/vector";
 
+/** A device that is knocked. */
+const knocked = {
+  threshold: "0.5 g pk",
+  hysteresis: "10 %",
+  onDelay: 0.01,
+  timerResets: "below threshold",
+  detector: { kind: "peak", decay: 0.05 },
+  highPass: 2,
+} as const;
+
 /** Every entry of the package, by the name it is imported with. */
 export const entries = {
   veladis: root,
@@ -373,32 +383,8 @@ const protections: Call[] = [
     args: () => [sheet()],
     run: (...a) => (protection as Loose).sheetMarkdown(...a),
   },
-  p(
-    "shockImmunity",
-    {
-      threshold: "0.5 g pk",
-      hysteresis: "10 %",
-      onDelay: 0.01,
-      timerResets: "below threshold",
-      detector: { kind: "peak", decay: 0.05 },
-      highPass: 2,
-    },
-    "0.1 g pk at 25 Hz",
-    { milliseconds: [5], multiples: [2] },
-  ),
-  p(
-    "shockResponse",
-    {
-      threshold: "0.5 g pk",
-      hysteresis: "10 %",
-      onDelay: 0.01,
-      timerResets: "below threshold",
-      detector: { kind: "peak", decay: 0.05 },
-      highPass: 2,
-    },
-    "0.1 g pk at 25 Hz",
-    { peak: "5 g pk", milliseconds: 5, shape: "half-sine" },
-  ),
+  p("shockImmunity", knocked, "0.1 g pk at 25 Hz", { milliseconds: [5], multiples: [2] }),
+  p("shockResponse", knocked, "0.1 g pk at 25 Hz", { peak: "5 g pk", milliseconds: 5, shape: "half-sine" }),
   p("shockOnRunning", {
     running: "0.1 g pk at 25 Hz",
     shock: { peak: "5 g pk", milliseconds: 5, time: 0.02 },
