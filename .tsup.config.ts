@@ -94,10 +94,17 @@ const common = {
 function builds(format: "esm" | "cjs", more: Record<string, string> = {}): Options[] {
   const extension = format === "esm" ? "js" : "cjs";
   const one = { ...common, format };
+  const { index, ...others } = entries;
+  // as an ES module the first of the two files is `veladis` itself
+  const [first, rest] = format === "esm" ? ["index", others] : ["ground", { ...others, index }];
   return [
-    { ...one, entry: { ground: "src/ground.ts" }, esbuildPlugins: ground },
+    { ...one, entry: { [first]: "src/ground.ts" }, esbuildPlugins: ground },
     { ...one, entry: { "ground-more": "src/ground.ts" }, esbuildPlugins: groundMore(extension) },
-    { ...one, entry: { ...entries, ...more }, esbuildPlugins: [tablesByName, ...aboveGround(extension)] },
+    {
+      ...one,
+      entry: { ...rest, ...more } as Record<string, string>,
+      esbuildPlugins: [tablesByName, ...aboveGround(extension)],
+    },
   ];
 }
 

@@ -1,6 +1,6 @@
 import { visibleLines, visibleText } from "../core/index";
 import type { Io } from "./input/io";
-import { zoneMarks } from "./print/zone-mark";
+import { zoneMarks } from "./print/zone-marks";
 
 /** What stands between cells and at the end of rows, and steers nothing. */
 const layout = /(\t|\r\n)/;
