@@ -4,6 +4,7 @@ import { type OutputOptions, rollup } from "rollup";
 import { dts } from "rollup-plugin-dts";
 import { minify } from "terser";
 import { defineConfig, type Options } from "tsup";
+import { cli, loadedLater, oneFile } from "./.command";
 import { aboveGround, ground, groundMore } from "./.ground";
 import manifest from "./package.json";
 
@@ -108,10 +109,20 @@ function builds(format: "esm" | "cjs", more: Record<string, string> = {}): Optio
   ];
 }
 
-/** The command, and the thread in which it reads Parquet, are ES modules alone: as CommonJS nothing would load them. */
-const command = { cli: "src/cli/main.ts", "parquet-worker": "src/cli/parquet/parquet-worker.ts" };
+/** The thread in which the command reads Parquet; like the command an ES module alone: as CommonJS nothing would load it. */
+const thread = { "parquet-worker": "src/cli/parquet/parquet-worker.ts" };
 
-const [first, ...others] = [...builds("esm", command), ...builds("cjs")];
+const [first, ...others] = [
+  ...builds("esm", { ...thread, ...loadedLater }),
+  {
+    ...common,
+    format: "esm",
+    entry: { cli },
+    splitting: false,
+    esbuildPlugins: [oneFile, ...aboveGround("js")],
+  } as Options,
+  ...builds("cjs"),
+];
 
 // made once for both kinds; to start the command nobody needs them
 const withTypes = process.argv.includes("--no-dts") ? {} : { onSuccess: declarations };
