@@ -119,7 +119,7 @@ const [first, ...others] = [
     format: "esm",
     entry: { cli },
     splitting: false,
-    esbuildPlugins: [oneFile, ...aboveGround("js")],
+    esbuildPlugins: [oneFile],
   } as Options,
   ...builds("cjs"),
 ];

@@ -10,7 +10,8 @@ import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
 import { requireAlone } from "../options/parsed-arguments";
 import { requireNoSource, requireSignal, signalSource } from "../options/signal-options";
-import { answerLine, answersOf, numberText } from "../print/answer";
+import { answersOf, numberText } from "../print/answer";
+import type { answerLine } from "../print/answer-line";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { stateText } from "../print/state-text";
@@ -39,16 +40,19 @@ function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string
   return `${written} ${how}${stateText(reading)}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
 }
 
+/** What writes an answer as a line of JSON, loaded where it is asked for. */
+type InJson = typeof answerLine | undefined;
+
 /** The answer to one sentence, as it is printed. */
-function answerText(sentence: Sentence, settings: ConvertSettings, extra: object = {}): string {
-  const { digits, json, explain } = settings;
+function answerText(sentence: Sentence, settings: ConvertSettings, inJson: InJson, extra: object = {}): string {
+  const { digits, explain } = settings;
   const targets = sentence.targets.length > 0 ? sentence.targets : settings.targets;
-  if (json) {
+  if (inJson !== undefined) {
     const answers =
       targets.length > 0
         ? answersOf(sentence, targets)
         : equivalents(sentence.reading, sentence.options).flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
-    return answers.map((answer) => answerLine(answer, sentence, settings, extra)).join("");
+    return answers.map((answer) => inJson(answer, sentence, settings, extra)).join("");
   }
   if (targets.length === 0) return equivalentsTable(sentence, settings);
   const answers = answersOf(sentence, targets);
@@ -62,9 +66,9 @@ function answerText(sentence: Sentence, settings: ConvertSettings, extra: object
 }
 
 /** The answer to a line of standard input, behind its place if it has one. */
-function lineText(text: string, settings: ConvertSettings, line: number): string {
+function lineText(text: string, settings: ConvertSettings, inJson: InJson, line: number): string {
   const [place, reading] = splitPlace(text);
-  const answer = answerText(sentenceOf(reading, settings), settings, { line, ...(place && { place }) });
+  const answer = answerText(sentenceOf(reading, settings), settings, inJson, { line, ...(place && { place }) });
   return place && !settings.json ? `${place}: ${answer}` : answer;
 }
 
@@ -95,9 +99,10 @@ export async function convertReadings(
       received: told.join(" "),
     });
   }
+  const inJson = json ? (await import("../print/answer-line")).answerLine : undefined;
   if (texts.length > 0) {
     requireSignal(settings.source, `${texts.join(" ")} ${from ?? ""}`.trim());
-    await io.out(answerText(sentenceOf(texts.join(" "), settings), settings));
+    await io.out(answerText(sentenceOf(texts.join(" "), settings), settings, inJson));
     return exitCodes.done;
   }
   if (column !== undefined) {
@@ -106,7 +111,7 @@ export async function convertReadings(
   }
   if (file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);
   if (io.piped !== undefined) {
-    return answerLines(io, settings, (text, line) => lineText(text, settings, line));
+    return answerLines(io, settings, (text, line) => lineText(text, settings, inJson, line));
   }
   throw new VeladisError("missing-option", {
     expected: 'a reading, as in veladis "0.25 in/s pk at 1500 r/min to mm/s rms"',
