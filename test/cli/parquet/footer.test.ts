@@ -77,7 +77,7 @@ const described = ({ leaves = [{ name: "v" }], groups = [{}], rows = 2, count = 
   ]);
 
 /** A file of 20 bytes of pages, and that description. */
-function whole(description: Buffer, body = Buffer.alloc(20)): Buffer {
+function whole(description: Buffer, body: Uint8Array = Buffer.alloc(20)): Buffer {
   const length = Buffer.alloc(4);
   length.writeUInt32LE(description.length);
   return Buffer.concat([Buffer.from("PAR1"), body, description, length, Buffer.from("PAR1")]);
@@ -87,7 +87,7 @@ const source = (bytes: Uint8Array): ByteSource => ({
   size: bytes.length,
   read: async (from, to) => Uint8Array.from(bytes.subarray(from, to)),
 });
-const read = (told: Told, body?: Buffer) => readFooter(source(whole(described(told), body)));
+const read = (told: Told, body?: Uint8Array) => readFooter(source(whole(described(told), body)));
 const WHERE = "its description at the end";
 const damaged = (received: string) => ({ code: "syntax", expected: "a Parquet file that is whole", received });
 
@@ -316,7 +316,7 @@ describe("a column that tells its kind in both ways", () => {
 describe("two files, one behind the other", () => {
   const mega = 2 ** 20;
   const seam = Buffer.from("PAR1PAR1");
-  const found = (body: Buffer, told: Told = {}) =>
+  const found = (body: Uint8Array, told: Told = {}) =>
     expect(read(told, body)).rejects.toMatchObject(damaged("the file: two files, one behind the other"));
 
   it("are found wherever the seam stands behind the columns", async () => {

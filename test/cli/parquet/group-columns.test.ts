@@ -1,5 +1,5 @@
 import type { ColumnMetaData, SchemaElement, Statistics } from "hyparquet";
-import { type ColumnSource, parquetWriteBuffer } from "hyparquet-writer";
+import { type ColumnSource, type ParquetWriteOptions, parquetWriteBuffer } from "hyparquet-writer";
 import { describe, expect, it } from "vitest";
 import type { ByteSource } from "../../../src/cli/parquet/byte-source";
 import { cellText } from "../../../src/cli/parquet/cell-text";
@@ -12,8 +12,11 @@ const source = (bytes: Uint8Array): ByteSource => ({
   read: async (from, to) => Uint8Array.from(bytes.subarray(from, to)),
 });
 
+/** A part of the schema, as the writer has it. */
+type Part = NonNullable<ParquetWriteOptions["schema"]>[number];
+
 interface Written {
-  readonly schema?: SchemaElement[];
+  readonly schema?: Part[];
   readonly codec?: "SNAPPY" | "UNCOMPRESSED";
   readonly pageSize?: number;
   readonly rowGroupSize?: number;
@@ -37,7 +40,7 @@ const chunkOf = ({ metadata }: Footer, i = 0): ColumnMetaData =>
   metadata.row_groups[0]?.columns[i]?.meta_data as ColumnMetaData;
 const v = { name: "v", data: [2.5, 1, 3], type: "DOUBLE" as const };
 /** A column of two parts, as the schema of the format has it. */
-const bearings = (...data: { de: number; nde: number }[]): [ColumnSource, SchemaElement[]] => [
+const bearings = (...data: { de: number; nde: number }[]): [ColumnSource, Part[]] => [
   { name: "bearings", data },
   [
     { name: "bearings", repetition_type: "OPTIONAL", num_children: 2 },
@@ -64,7 +67,7 @@ describe("the columns of a row group", () => {
   it.each(["SNAPPY", "UNCOMPRESSED"] as const)("nested, behind another one, %s", async (codec) => {
     const data = [1, 3, 5].map((de) => ({ de, nde: de + 1 }));
     const [column, parts] = bearings(...data);
-    const flat = (name: string): SchemaElement => ({ name, repetition_type: "REQUIRED", type: "DOUBLE" });
+    const flat = (name: string): Part => ({ name, repetition_type: "REQUIRED", type: "DOUBLE" });
     const schema = [{ name: "root", num_children: 3 }, flat("v"), ...parts, flat("w")];
     const { columns } = await cells(
       written([{ name: "v", data: v.data }, column, { name: "w", data: v.data }], { codec, schema }),
@@ -192,7 +195,7 @@ describe("values are held against what the file tells of them", () => {
   });
 
   it("whole numbers of 64 bits too", async () => {
-    const whole = { name: "v", data: [2n, 1n, 3n], type: "INT64" } as const;
+    const whole = { name: "v", data: [2n, 1n, 3n], type: "INT64" as const };
     expect((await withStatistics({ min_value: 1n, max_value: 3n }, whole)).columns).toEqual([["2", "1", "3"]]);
     await expect(withStatistics({ min_value: 1n, max_value: 2n }, whole)).rejects.toMatchObject(
       damaged(`${WHERE}: a value of 3, where it tells of 1 to 2`),
@@ -208,7 +211,7 @@ describe("values are held against what the file tells of them", () => {
   });
 
   it("nulls are counted, and are no values", async () => {
-    const some = { name: "v", data: [2, null, 3, null], type: "DOUBLE" } as const;
+    const some = { name: "v", data: [2, null, 3, null], type: "DOUBLE" as const };
     const told = { min_value: 2, max_value: 3 };
     expect((await withStatistics({ ...told, null_count: 2n }, some)).columns).toEqual([["2", "", "3", ""]]);
     await expect(withStatistics({ ...told, null_count: 1n }, some)).rejects.toMatchObject(
