@@ -1,92 +1,100 @@
 import { EventEmitter } from "node:events";
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { Worker } from "node:worker_threads";
+import { afterEach, describe, expect, it } from "vitest";
 import { parquetRows } from "../../../src/cli/parquet/parquet-rows";
+import type { ReadingThread } from "../../../src/cli/parquet/started-thread";
 import { BEATS, TAKEN, type WorkerMessage, type WorkerTask } from "../../../src/cli/parquet/worker-message";
 
-/** Stands for a thread: what it is started with, and what it says. */
+/** Stands for a thread: what it is told, and what it says. */
 class Stand extends EventEmitter {
-  static last: Stand;
-  static act: (stand: Stand) => void = () => undefined;
   ended = 0;
   readonly numbers: Int32Array;
 
   constructor(
-    readonly url: URL,
-    readonly options: { workerData: WorkerTask; execArgv: string[]; resourceLimits: object },
+    readonly task: WorkerTask,
+    act: (stand: Stand) => void,
   ) {
     super();
-    Stand.last = this;
-    this.numbers = new Int32Array(options.workerData.shared);
-    queueMicrotask(() => Stand.act(this));
+    this.numbers = new Int32Array(task.shared);
+    queueMicrotask(() => act(this));
   }
 
   say(...messages: WorkerMessage[]): void {
     for (const message of messages) this.emit("message", message);
   }
 
-  async terminate(): Promise<void> {
+  async terminate(): Promise<number> {
     this.ended++;
+    return 0;
   }
 }
-vi.mock("node:worker_threads", () => ({ Worker: Stand }));
+
+let act: (stand: Stand) => void = () => undefined;
+let last: Stand;
 afterEach(() => {
-  Stand.act = () => undefined;
+  act = () => undefined;
 });
+const rowsOf = (patience?: number) =>
+  parquetRows("levels.parquet", patience, (task) => {
+    last = new Stand(task, act);
+    return last as unknown as ReadingThread;
+  });
 
 const names = (...all: string[]): WorkerMessage => ({ portion: { names: all, rows: 1 } });
 const later = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
 async function read(patience = 2000): Promise<unknown[]> {
   const all: unknown[] = [];
-  for await (const portion of parquetRows("levels.parquet", patience)) all.push(portion);
+  for await (const portion of rowsOf(patience)) all.push(portion);
   return all;
 }
 
 describe("the thread that reads Parquet, seen from the other", () => {
-  it("is told the file, bounded in memory, and ended when it is done", async () => {
-    Stand.act = (stand) => stand.say(names("v"), names("w"), { done: true });
+  it("is told the file, and ended when it is done", async () => {
+    act = (stand) => stand.say(names("v"), names("w"), { done: true });
     expect(await read()).toEqual([
       { names: ["v"], rows: 1 },
       { names: ["w"], rows: 1 },
     ]);
-    const { url, options, ended, numbers } = Stand.last;
-    expect(url.pathname).toMatch(/parquet-worker/);
-    expect(options).toMatchObject({
-      workerData: { path: "levels.parquet" },
-      execArgv: [],
-      resourceLimits: { maxOldGenerationSizeMb: 2048 },
-    });
+    const { task, ended, numbers } = last;
+    expect(task.path).toBe("levels.parquet");
     expect([ended, numbers.length, numbers[BEATS], numbers[TAKEN]]).toEqual([1, 2, 0, 2]);
   });
 
   it("is told of each portion once it was worked on", async () => {
-    Stand.act = (stand) => stand.say(names("v"), names("w"), { done: true });
-    const rows = parquetRows("levels.parquet");
+    act = (stand) => stand.say(names("v"), names("w"), { done: true });
+    const rows = rowsOf();
     const taken: unknown[] = [];
     for (let i = 0; i < 3; i++) {
       await rows.next();
-      taken.push(Stand.last.numbers[TAKEN]);
+      taken.push(last.numbers[TAKEN]);
     }
     expect(taken).toEqual([0, 1, 2]);
   });
 
   it("is woken to go on", async () => {
-    Stand.act = (stand) => stand.say(names("v"), { done: true });
-    const rows = parquetRows("levels.parquet");
+    act = (stand) => stand.say(names("v"), { done: true });
+    const rows = rowsOf();
     await rows.next();
-    const { value } = Atomics.waitAsync(Stand.last.numbers, TAKEN, 0, 2000);
+    const code = `const { workerData, parentPort } = require("node:worker_threads"); parentPort.postMessage("here");
+      parentPort.postMessage(Atomics.wait(new Int32Array(workerData), ${TAKEN}, 0, 3000));`;
+    const sleeper = new Worker(code, { eval: true, workerData: last.task.shared });
+    const woken = new Promise((resolve) => sleeper.on("message", (word) => word !== "here" && resolve(word)));
+    await new Promise((resolve) => sleeper.once("message", resolve));
+    await later(100);
     await rows.next();
-    expect(await value).toBe("ok");
+    expect(await woken).toBe("ok");
+    await sleeper.terminate();
   });
 
   it("is ended when its reader has enough", async () => {
-    Stand.act = (stand) => stand.say(names("v"), names("w"));
-    for await (const _ of parquetRows("levels.parquet")) break;
-    expect(Stand.last.ended).toBe(1);
+    act = (stand) => stand.say(names("v"), names("w"));
+    for await (const _ of rowsOf()) break;
+    expect(last.ended).toBe(1);
   });
 
   it("answers at once what comes late", async () => {
-    Stand.act = async (stand) => {
+    act = async (stand) => {
       await later(30);
       stand.say(names("v"));
       await later(30);
@@ -107,11 +115,11 @@ describe("the thread that reads Parquet, seen from the other", () => {
     const took = performance.now() - start;
     expect(took).toBeGreaterThanOrEqual(200);
     expect(took).toBeLessThan(1500);
-    expect(Stand.last.ended).toBe(1);
+    expect(last.ended).toBe(1);
   });
 
   it("may take longer while it gets on", async () => {
-    Stand.act = async (stand) => {
+    act = async (stand) => {
       for (let i = 0; i < 10; i++) {
         await later(60);
         Atomics.add(stand.numbers, BEATS, 1);
@@ -123,7 +131,7 @@ describe("the thread that reads Parquet, seen from the other", () => {
 
   it("refuses with the name of the file, once", async () => {
     const refused = (received: string) => {
-      Stand.act = (stand) => stand.say({ refused: { code: "syntax", expected: "a Parquet file", received } });
+      act = (stand) => stand.say({ refused: { code: "syntax", expected: "a Parquet file", received } });
       return read().then(
         () => "read",
         ({ code, expected, received }) => [code, expected, received],
@@ -133,11 +141,11 @@ describe("the thread that reads Parquet, seen from the other", () => {
     expect(await refused('"levels.parquet", which is cut off')).toEqual([
       ...["syntax", "a Parquet file", '"levels.parquet", which is cut off'],
     ]);
-    expect(Stand.last.ended).toBe(1);
+    expect(last.ended).toBe(1);
   });
 
   const failing = (message: string, code?: string) => {
-    Stand.act = async (stand) => {
+    act = async (stand) => {
       await later(20);
       stand.emit("error", Object.assign(new Error(message), code === undefined ? {} : { code }));
       stand.emit("exit", 1);
@@ -173,7 +181,7 @@ describe("the thread that reads Parquet, seen from the other", () => {
   });
 
   it("that ends without a word is a bug, told at once", async () => {
-    Stand.act = async (stand) => {
+    act = async (stand) => {
       await later(20);
       stand.emit("exit", 3);
     };
