@@ -53,7 +53,7 @@ const groups = {
   parquet: unthreaded(command("parquet", "cli/parquet/*", "cli/{parquet*,table-sources,refused}")),
   table: command(
     "table",
-    "cli/units/*",
+    "cli/{table,units}/*",
     "cli/{table,table-rows,table-sources,table-outputs,confirmed,whole-file,outputs-settled,uncertain,explain,decimal-words,parquet,refused}",
     "severity/background",
   ),

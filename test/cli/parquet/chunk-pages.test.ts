@@ -3,7 +3,7 @@ import type { ColumnMetaData } from "hyparquet";
 import { describe, expect, it } from "vitest";
 import { requirePages } from "../../../src/cli/parquet/chunk-pages";
 import type { LeafColumn } from "../../../src/cli/parquet/leaf-columns";
-import { type Field, i32, inner, struct } from "./made-file";
+import { type Field, i32, inner, struct, text } from "./made-file";
 
 const column = { top: 0, path: ["v"], definition: 0, repetition: 0, element: { name: "v", type: "INT32" } };
 const leaf = column as unknown as LeafColumn;
@@ -73,9 +73,9 @@ describe("the pages of a column chunk", () => {
     expect(read(Buffer.concat([page(), page({ sum })]), { values: 4 })).toBe(false);
     // CRC-32 of "123456789" is cbf43926 (the check value of its catalogue): above 2^31, so below zero as the format has it
     const content = Buffer.concat([Buffer.from([5, 0, 0, 0]), Buffer.from("12345")]);
-    const text = { ...leaf, element: { name: "v", type: "BYTE_ARRAY" } } as LeafColumn;
+    const words = { ...leaf, element: { name: "v", type: "BYTE_ARRAY" } } as LeafColumn;
     const head = inner(5, [i32(1, 1), i32(2, 0), i32(3, 3), i32(4, 3)]);
-    expect(read(page({ content, head, sum: crc32(content) }), { values: 1, of: text })).toBe(true);
+    expect(read(page({ content, head, sum: crc32(content) }), { values: 1, of: words })).toBe(true);
     const high = [0, 1, 2, 3].map((n) => Buffer.from([n, 0, 0, 0, 0, 0, 0, 0])).find((all) => crc32(all) > 2 ** 31);
     expect(read(page({ content: high as Buffer, sum: crc32(high as Buffer) }))).toBe(true);
   });
@@ -107,11 +107,22 @@ describe("the pages of a column chunk", () => {
     ["the head of the other version", page({ type: 3 }), "the head of a page"],
     ["a number where the head stands", page({ head: i32(5, 1) }), "the head of a page"],
     ["a head without values", page({ head: inner(5, [i32(2, 0)]) }), "the head of a page"],
+    ["words where the values stand", page({ head: inner(5, [text(1, "2"), i32(2, 0)]) }), "the head of a page"],
     ["a head without an encoding", page({ head: inner(5, [i32(1, 2)]) }), "the head of a page"],
     ["values below zero", page({ head: inner(5, [i32(1, -1), i32(2, 0)]) }), "the head of a page"],
     ["no head at all", Buffer.from([0]), "the head of a page"],
     ["half a head", Buffer.from([0x15]), "breaks off"],
   ])("%s: refused", (_, bytes, received) => expect(() => read(bytes)).toThrow(refused(received)));
+
+  it("may tell of an unpacked length up to a bound", () => {
+    const asked: number[] = [];
+    const unpack = (_: Uint8Array, length: number): Uint8Array => {
+      asked.push(length);
+      return new Uint8Array(8);
+    };
+    expect(read(page({ unpacked: 2 ** 28 }), { codec: "SNAPPY", unpack })).toBe(false);
+    expect(asked).toEqual([2 ** 28]);
+  });
 
   it("are unpacked to the length that they tell", () => {
     const asked: [number, number][] = [];
@@ -161,6 +172,11 @@ describe("pages of the second version", () => {
   it.each<[string, Buffer, string]>([
     ["levels longer than the page", packed([], { head: second(2, 1, 7) }), "a page shorter than its levels"],
     ["levels longer than it is unpacked", packed([], { unpacked: 1 }), "a page shorter than its levels"],
+    [
+      "two kinds of levels, the second longer",
+      packed([], { head: inner(8, [i32(1, 2), i32(2, 1), i32(4, 0), i32(5, 1), i32(6, 6)]) }),
+      "a page shorter than its levels",
+    ],
     [
       "two kinds of levels that are longer together",
       packed([], { head: inner(8, [i32(1, 2), i32(2, 1), i32(4, 0), i32(5, 4), i32(6, 3)]) }),

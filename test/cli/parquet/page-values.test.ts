@@ -88,6 +88,8 @@ describe("a data page of the first version", () => {
     ["by a dictionary of 32 bits", [32, 4, 1, 0, 0, 0], { values: 2, encoding: 8 }, leaf("INT32")],
     ["of truths in runs", [2, 0, 0, 0, 4, 1], { values: 2, encoding: 3 }, leaf("BOOLEAN")],
     ["of truths in runs, of nulls alone", level(4, 0), { values: 2, encoding: 3 }, leaf("BOOLEAN", { definition: 1 })],
+    ["of a list of nothing at all", [...level(2, 0), ...level(2, 0)], { values: 1, encoding: 0 }, listed],
+    ["without values, in an encoding that the library unpacks", [], { values: 0, encoding: 5 }, leaf("INT32")],
     ["in an encoding that the library unpacks", [1, 2, 3], { values: 2, encoding: 5 }, leaf("INT32")],
   ])("%s fits", (_, bytes, head, column) => expect(fits(bytes, head, column)).toBeUndefined());
 
@@ -196,6 +198,8 @@ describe("a data page of the second version, whose levels stand before it", () =
     const head = { values: 2, encoding: 3, levels: told(0, 0, 0) };
     expect(fits([2, 0, 0, 0, 4, 1], [], head, truths)).toBeUndefined();
     expect(fits([4, 1, 0, 0], [], head, truths)).toBeUndefined();
+    // truths, of which the first four bytes are no length
+    expect(fits([3, 0b11, 0, 0, 0, 0], [], head, truths)).toBeUndefined();
     expect(() => fits([6, 1, 0, 0], [], head, truths)).toThrow(refused("a run beyond its end"));
   });
 });

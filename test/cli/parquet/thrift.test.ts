@@ -20,6 +20,7 @@ describe("Thrift's compact protocol", () => {
     ["a number in ten bytes", [0x16, ...Array(9).fill(0x80), 0], { 1: 0 }],
     ["a double, which is passed over", [0x17, 1, 2, 3, 4, 5, 6, 7, 8, 0x11], { 1: Number.NaN, 2: true }],
     ["a binary", [0x18, 3, 97, 98, 99], { 1: Uint8Array.of(97, 98, 99) }],
+    ["a list without items at the end", [0x19, 0x05], { 1: [] }],
     ["an empty binary", [0x18, 0, 0x11], { 1: new Uint8Array(), 2: true }],
     ["a list", [0x19, 0x35, 2, 4, 1], { 1: [1, 2, -1] }],
     ["a list of fourteen", [0x19, 0xe3, ...Array(14).fill(7)], { 1: Array(14).fill(7) }],
