@@ -4,7 +4,7 @@ import { crc32 } from "node:zlib";
 /** A field of Thrift's compact protocol: its number, its type there, and its bytes. */
 export type Field = readonly [id: number, type: number, bytes: Buffer];
 
-export function varint(value: number): Buffer {
+function varint(value: number): Buffer {
   const bytes: number[] = [];
   for (let left = value; ; left = Math.floor(left / 128)) {
     bytes.push((left % 128) + (left >= 128 ? 128 : 0));
