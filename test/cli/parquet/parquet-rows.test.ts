@@ -102,7 +102,7 @@ describe("the thread that reads Parquet, seen from the other", () => {
     };
     const start = performance.now();
     expect(await read(20_000)).toHaveLength(1);
-    expect(performance.now() - start).toBeLessThan(1500);
+    expect(performance.now() - start).toBeLessThan(15_000);
   });
 
   it("is given up when it does nothing for too long, and is ended then too", async () => {
@@ -114,7 +114,7 @@ describe("the thread that reads Parquet, seen from the other", () => {
     });
     const took = performance.now() - start;
     expect(took).toBeGreaterThanOrEqual(200);
-    expect(took).toBeLessThan(1500);
+    expect(took).toBeLessThan(15_000);
     expect(last.ended).toBe(1);
   });
 
@@ -154,7 +154,7 @@ describe("the thread that reads Parquet, seen from the other", () => {
     return read(20_000).then(
       () => "read",
       (error) => {
-        expect(performance.now() - start).toBeLessThan(1500);
+        expect(performance.now() - start).toBeLessThan(15_000);
         return error;
       },
     );
@@ -187,6 +187,6 @@ describe("the thread that reads Parquet, seen from the other", () => {
     };
     const start = performance.now();
     await expect(read(20_000)).rejects.toThrow("the thread that reads Parquet ended with 3");
-    expect(performance.now() - start).toBeLessThan(1500);
+    expect(performance.now() - start).toBeLessThan(15_000);
   });
 });
