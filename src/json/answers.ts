@@ -56,6 +56,7 @@ import type {
   Density,
   Descriptors,
   GaussianPeak,
+  LinesOverall,
   OrderLine,
   Overall,
   ProfileOverall,
@@ -94,6 +95,7 @@ export interface SignalAnswers {
   readonly overall: Overall;
   readonly "band overall": BandOverall;
   readonly "band waveform": BandWaveform;
+  readonly "lines overall": LinesOverall;
   readonly "spectrum line": SpectrumLine;
   readonly "order line": OrderLine;
   readonly "gaussian peak": GaussianPeak;
@@ -187,6 +189,12 @@ export interface CommandAnswers {
     readonly descriptors?: Descriptors | undefined;
     readonly lines: readonly SpectrumLine[];
     readonly orders?: readonly OrderLine[];
+    readonly judgement?: Verdict;
+  };
+  /** Of `overall --spectrum`: each line with its frequency. */
+  readonly "record of lines": {
+    readonly levels: readonly LinesOverall[];
+    readonly lines: readonly Amplitude[];
     readonly judgement?: Verdict;
   };
   /** Of `simulate`, one for each delay. */

@@ -11,6 +11,8 @@ export { type DensityUnit, densityUnit } from "./density-unit";
 export { type Descriptors, type DescriptorsOptions, descriptors } from "./descriptors";
 export { detrended, type Trend, trends } from "./detrend";
 export { gaussianWithin, rayleighBeyond } from "./gaussian";
+export { type LinesOverall, type LinesOverallOptions, linesOverall } from "./lines-overall";
+export type { ListedLine } from "./listed-lines";
 export { type OrderLine, type OrderLinesOptions, orderLines } from "./order-lines";
 export { overall } from "./overall";
 export { type OverallStream, type OverallStreamOptions, overallStream } from "./overall-stream";

@@ -12,6 +12,8 @@ export const overallPage = {
     'veladis overall pump.f32 --rate 25600 --unit m/s2 --band 2-1000 --speed "2960 r/min"',
     "veladis overall pump.raw --format int16 --scale 0.00048828 --rate 25600 --unit g",
     'veladis overall pump.f64 --rate 25600 --unit g --machine "pump 90 kW 2960 r/min category II"',
+    'veladis overall --spectrum booster-lines.csv --window hann --speed "1180 r/min"',
+    'veladis overall --density shaker-profile.csv --to "g rms, mm/s rms"',
   ],
   words: [
     [
@@ -21,13 +23,24 @@ export const overallPage = {
   ],
   texts: { most: 1, what: "one file" },
   options: {
+    spectrum: {
+      help: "the file holds lines of a spectrum (frequency and amplitude), not samples; with --window, --noise-bandwidth or --tones",
+    },
+    density: {
+      help: "the file holds the points of a spectral density, with straight lines between them on logarithmic axes",
+    },
     rate: { argument: "<n>", help: "sampling rate in Hz", example: "25600" },
-    unit: { argument: "<unit>", help: "unit of the samples: g, m/s2, mm/s, um, ...", example: "g", list: "units" },
+    unit: {
+      argument: "<unit>",
+      help: "unit of the samples: g, m/s2, mm/s, um, ...; of lines with their detector, of a density g2/Hz",
+      example: "g",
+      list: "units",
+    },
     to: {
       argument: "<types>",
       help: "what to answer in",
       example: '"mm/s rms, um pp"',
-      default: "mm/s rms",
+      otherwise: "mm/s rms; of a density its own unit, rms",
       list: "types",
     },
     band: {
@@ -49,7 +62,33 @@ export const overallPage = {
       help: "where tones do not fit the record; RMS values only",
       example: "hann",
       list: "windows",
-      otherwise: "none",
+      otherwise: "none; of a spectrum asked",
+    },
+    "noise-bandwidth": {
+      argument: "<n>",
+      help: "with --spectrum: equivalent noise bandwidth of a window without a name here, in lines",
+      example: "1.8",
+    },
+    tones: {
+      help: "with --spectrum: each row is a tone of its own at its whole size, as in a list of peaks",
+    },
+    "at-column": {
+      argument: "<name>",
+      help: "with --spectrum or --density: the column of frequencies",
+      example: "frequency",
+      otherwise: "the one that its heading tells, or the first of two",
+    },
+    "at-unit": {
+      argument: "<unit>",
+      help: "unit of the frequencies: Hz, r/min, ..., or orders with --speed",
+      example: "Hz",
+      list: "frequency units",
+      otherwise: "that of the heading",
+    },
+    "slope-column": {
+      argument: "<name>",
+      help: "with --density: slopes in dB an octave, each from its row to the next",
+      example: "slope",
     },
     detrend: {
       argument: "<what>",
@@ -81,11 +120,17 @@ export const overallPage = {
       help: "what a stored number is multiplied with to be in the unit",
       example: "0.00048828",
     },
-    lines: { argument: "<n>", help: "how many lines of the spectrum", default: "5" },
+    lines: { argument: "<n>", help: "how many lines of the spectrum", example: "3", otherwise: "5" },
     speed: {
       argument: "<speed>",
-      help: "shaft speed, for the lines at 1x to 4x",
+      help: "shaft speed, for the lines at its multiples",
       example: '"2960 r/min"',
+    },
+    orders: {
+      argument: "<list>",
+      help: "multiples of --speed to show",
+      example: "1,2,12",
+      otherwise: "1 to 4, those that the record holds",
     },
     machine: { ...machine, help: "the machine in words, to judge the level by the scheme that is for it" },
     scheme: schemeFound,

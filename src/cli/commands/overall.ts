@@ -13,6 +13,8 @@ import { confirmedOption } from "../options/confirmed-option";
 import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf, requireOption } from "../options/option-values";
+import { requireFitting } from "../options/options-beside";
+import { ordersOption, requireSpeed } from "../options/orders-option";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
@@ -26,6 +28,9 @@ function askedType(written: string): { readonly type: ReadingType; readonly meas
   const { type, unit, detector } = parsedType(written);
   return { type, measured: `${unit} ${detector}` };
 }
+
+/** Options of what is no record of samples. */
+const ofLines = ["noise-bandwidth", "tones", "at-column", "at-unit", "slope-column"];
 
 /** The edge rule; "3dB" too, since a value that begins with a dash looks like an option. */
 function edgesOf(written: string | undefined): BandEdges | undefined {
@@ -52,11 +57,19 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
 /** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
 export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
+  if (values.spectrum) return (await import("./overall-lines")).printLines(given, io);
+  if (values.density) return (await import("./overall-profile")).printProfile(given, io);
+  requireFitting(
+    given,
+    "a file of samples (those of lines and densities with --spectrum or --density)",
+    (name) => !ofLines.includes(name),
+  );
   const digits = digitsOf(values.digits);
   const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
   const unit = unitSymbol(requireOption(given, "unit"));
-  const asked = values.to.split(",").map(askedType);
+  const asked = (values.to ?? "mm/s rms").split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
+  requireSpeed(values);
   const full = fullAnswer(values);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
@@ -112,15 +125,18 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     return { level, written, text: format(written, { digits }) };
   });
   const spectrum: Spectrum = linesOfRecord(analysis.spectrum, targets[0] as AmplitudeType, band);
-  const lines = topLines(spectrum, { count: parseNumeral(values.lines, "a number of lines"), band });
+  const lines = topLines(spectrum, {
+    count: values.lines === undefined ? 5 : parseNumeral(values.lines, "a number of lines"),
+    band,
+  });
   const orders =
     speed === undefined
       ? []
       : orderLines(spectrum, {
           speed,
-          orders: [1, 2, 3, 4].filter((order) => {
+          orders: ordersOption(values.orders).filter((order) => {
             const hertz = order * speed.hertz;
-            return hertz > spectrum.lowest && hertz < rate / 2;
+            return values.orders !== undefined || (hertz > spectrum.lowest && hertz < rate / 2);
           }),
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });

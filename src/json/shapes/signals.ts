@@ -84,6 +84,7 @@ export const signalShapes: ShapesOf<SignalAnswers> = /* @__PURE__ */ frozen({
       values: "samples",
     },
   },
+  "lines overall": { like: "amplitude", keys: { band: "number[]", count: "number", resolution: "number?" } },
   "spectrum line": { like: "amplitude", keys: { bin: "number" } },
   "order line": { keys: { order: "number", expected: "number", line: "spectrum line?" } },
   "gaussian peak": { like: "amplitude", keys: { sigmas: "number", within: "number" } },
