@@ -12,6 +12,7 @@ import { lineType } from "../input/line-type";
 import { inputStream } from "../input/open-file";
 import { confirmedOption } from "../options/confirmed-option";
 import { fullAnswer } from "../options/full-answer";
+import { onlyColumn } from "../options/only-column";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf } from "../options/option-values";
 import { requireFitting } from "../options/options-beside";
@@ -71,7 +72,7 @@ export async function printLines(given: ParsedOptions<typeof overallPage.options
     file: name,
     written,
     frequency: { column: values["at-column"], unit: values["at-unit"], shaft: speed?.hertz },
-    column: values.column,
+    column: onlyColumn(values.column),
     what: "a line",
     told: (headings, index) => {
       type = lineType(headings, index, values.unit, written);

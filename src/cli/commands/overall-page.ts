@@ -4,10 +4,11 @@ import { confirmed, digits, explain, fileOptions, full, json, machine, schemeFou
 /** The page of `overall`. */
 export const overallPage = {
   summary: "the overall level of a file of samples, in any unit, with its highest lines and its zone",
-  usage: "veladis overall <file> --rate <samples a second> --unit <unit>",
+  usage: "veladis overall <file> --unit <unit> [--rate <samples a second>]",
   does: "The overall level of a sampled vibration within a band, and its highest lines. The level is computed from the samples, frequency by frequency: no single frequency is assumed.",
   examples: [
     "veladis overall fan.csv --rate 5120 --unit g",
+    "veladis overall logged.csv --unit g --time time --column DE --column NDE",
     'veladis overall fans.csv --column 2 --rate 5120 --unit g --to "mm/s rms, um pp, g pk"',
     'veladis overall pump.f32 --rate 25600 --unit m/s2 --band 2-1000 --speed "2960 r/min"',
     "veladis overall pump.raw --format int16 --scale 0.00048828 --rate 25600 --unit g",
@@ -18,7 +19,7 @@ export const overallPage = {
   words: [
     [
       "files",
-      "delimited text (one column, or --column; a header is not needed; remarks above the first sample are passed over), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32); without a file, what is piped in",
+      "delimited text (one column, or --column; a header is not needed; remarks above the first sample are passed over), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32), or a WAVE file (.wav); without a file, what is piped in",
     ],
   ],
   texts: { most: 1, what: "one file" },
@@ -29,7 +30,12 @@ export const overallPage = {
     density: {
       help: "the file holds the points of a spectral density, with straight lines between them on logarithmic axes",
     },
-    rate: { argument: "<n>", help: "sampling rate in Hz", example: "25600" },
+    rate: {
+      argument: "<n>",
+      help: "sampling rate in Hz",
+      example: "25600",
+      otherwise: "that of the times or of the WAVE file",
+    },
     unit: {
       argument: "<unit>",
       help: "unit of the samples: g, m/s2, mm/s, um, ...; of lines with their detector, of a density g2/Hz",
@@ -98,14 +104,28 @@ export const overallPage = {
       otherwise: "mean",
     },
     causal: { help: "by the causal filter of a stream; so are records beyond 4.2 million samples" },
-    column: { argument: "<name>", help: "column of a CSV file, by name or number", example: "2" },
+    column: {
+      argument: "<name>",
+      help: "column of a CSV file by name or number, or channel of a WAVE file; may be given several times for several channels",
+      example: "2",
+      several: true,
+    },
+    time: {
+      argument: "<column>",
+      help: "column of times, which say the rate; even within 1 % of a step or their last digit",
+      example: "time",
+      otherwise: "without --rate the one that its heading tells",
+    },
+    resample: {
+      help: "uneven times: samples at even ones from a cubic spline, up to the frequency that it is good to",
+    },
     waveform: {
       help: "the column holds samples of the waveform, although its heading names a level, a detector or a trend",
     },
     ...fileOptions,
     format: {
       argument: "<name>",
-      help: "csv, float32, float64, int16 or int32, if the ending does not say it",
+      help: "csv, wav, float32, float64, int16 or int32, if the ending does not say it",
       example: "float32",
       list: "formats",
     },
@@ -117,7 +137,7 @@ export const overallPage = {
     },
     scale: {
       argument: "<n>",
-      help: "what a stored number is multiplied with to be in the unit",
+      help: "what a stored number is multiplied with to be in the unit (full scale of floating-point WAVE is 1)",
       example: "0.00048828",
     },
     lines: { argument: "<n>", help: "how many lines of the spectrum", example: "3", otherwise: "5" },

@@ -10,6 +10,7 @@ import { csvFrequencies } from "../input/csv-frequencies";
 import { densityIn } from "../input/density-heading";
 import type { Io } from "../input/io";
 import { inputStream } from "../input/open-file";
+import { onlyColumn } from "../options/only-column";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf } from "../options/option-values";
 import { requireFitting } from "../options/options-beside";
@@ -69,7 +70,7 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
     file: name,
     written: writtenAs(values),
     frequency: { column: values["at-column"], unit: values["at-unit"], shaft: undefined },
-    column: values.column,
+    column: onlyColumn(values.column),
     beside: slopes,
     what: "a density",
     told: (headings, index) => {

@@ -1,7 +1,7 @@
 import { convertAmplitude } from "../../amplitude/index";
-import { parseNumeral, VeladisError } from "../../core/index";
+import { parseNumeral, VeladisError, visibleText } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { type AmplitudeType, format, parsedType, type ReadingType } from "../../reading/index";
+import { type AmplitudeType, format, parsedType, type ReadingType, significant } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
 import { pointedWords } from "../delimited/decimal-words";
@@ -54,7 +54,10 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
   return analyser.finish();
 }
 
-/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+/**
+ * The overall level of each column of samples that is named, of the only one without; or of the lines of a spectrum, or of
+ * the points of a density.
+ */
 export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
   if (values.spectrum) return (await import("./overall-lines")).printLines(given, io);
@@ -64,8 +67,31 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     "a file of samples (those of lines and densities with --spectrum or --density)",
     (name) => !ofLines.includes(name),
   );
+  const [first, ...more] = values.column;
+  if (more.length === 0) return printRecord(given, first, io);
+  if (namedFile(texts[0]) === undefined) {
+    throw new VeladisError("missing-option", {
+      expected: "a file for several columns, since it is read once for each",
+      received: "standard input",
+    });
+  }
+  for (const column of values.column) {
+    if (!values.json) await io.out(`${column === first ? "" : "\n"}column ${visibleText(column)}\n`);
+    await printRecord(given, column, io);
+  }
+  return exitCodes.done;
+}
+
+/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+async function printRecord(
+  given: ParsedOptions<typeof overallPage.options>,
+  column: string | undefined,
+  io: Io,
+): Promise<number> {
+  const { values, texts } = given;
   const digits = digitsOf(values.digits);
-  const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
+  const toldRate =
+    values.rate === undefined ? undefined : parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
   const unit = unitSymbol(requireOption(given, "unit"));
   const asked = (values.to ?? "mm/s rms").split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
@@ -89,7 +115,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   }
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
-  const { column, format: stored, endian, scale } = values;
+  const { format: stored, endian, scale, time, resample } = values;
   const written = writtenAs(values);
   const file = await sampleFile(io, {
     file: namedFile(texts[0]),
@@ -99,9 +125,18 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     scale,
     written,
     unit,
-    rate,
+    rate: toldRate,
+    time,
+    resample,
     waveform: values.waveform,
   });
+  const { rate, how, highest } = file;
+  if (highest !== undefined && band[1] > highest) {
+    throw new VeladisError("out-of-range", {
+      expected: `--band that ends at or below ${significant(highest, 4)} Hz, up to which resampled times are good`,
+      received: `${band[0]} to ${band[1]} Hz`,
+    });
+  }
   const settings: AnalysisSettings = {
     rate,
     unit,
@@ -136,7 +171,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
           speed,
           orders: ordersOption(values.orders).filter((order) => {
             const hertz = order * speed.hertz;
-            return values.orders !== undefined || (hertz > spectrum.lowest && hertz < rate / 2);
+            return values.orders !== undefined || (hertz > spectrum.lowest && hertz < (highest ?? rate / 2));
           }),
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
@@ -162,13 +197,26 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
             judgement: { ...judgement.judgement, ...explainedSteps(values.explain, ["", judgement.judgement]) },
           }),
         },
-        { ...{ file: name, count, seconds: count / rate, rate, unit, resolution: spectrum.resolution }, ...judged },
+        {
+          ...{
+            file: name,
+            ...(values.column.length > 1 && { column }),
+            ...(how !== undefined && { times: how }),
+            count,
+            seconds: count / rate,
+            rate,
+            unit,
+            resolution: spectrum.resolution,
+          },
+          ...judged,
+        },
       ),
     );
     return exitCodes.done;
   }
   const page = {
     name,
+    how,
     unit,
     analysis,
     levels: levels.map(({ text }) => text),
