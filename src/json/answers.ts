@@ -60,6 +60,7 @@ import type {
   OrderLine,
   Overall,
   ProfileOverall,
+  ResolvingSettings,
   Spectrum,
   SpectrumLine,
 } from "../signal/index";
@@ -98,6 +99,7 @@ export interface SignalAnswers {
   readonly "lines overall": LinesOverall;
   readonly "spectrum line": SpectrumLine;
   readonly "order line": OrderLine;
+  readonly "resolving settings": ResolvingSettings;
   readonly "gaussian peak": GaussianPeak;
   readonly "profile overall": ProfileOverall;
 }

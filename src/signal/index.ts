@@ -19,6 +19,7 @@ export { type OverallStream, type OverallStreamOptions, overallStream } from "./
 export type { FilterOverall, Overall, OverallOptions, SpectrumOverall } from "./overall-type";
 export type { SpectrumLine } from "./peaks";
 export { type GaussianPeak, type ProfileOptions, type ProfileOverall, profileOverall } from "./profile-overall";
+export { type ResolvingOptions, type ResolvingSettings, resolvingSettings } from "./resolving";
 export type { Samples } from "./samples";
 export { responseAt, type Section } from "./second-order-sections";
 export { decibelsPerOctave, slopeExponent } from "./slope";

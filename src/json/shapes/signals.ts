@@ -87,6 +87,23 @@ export const signalShapes: ShapesOf<SignalAnswers> = /* @__PURE__ */ frozen({
   "lines overall": { like: "amplitude", keys: { band: "number[]", count: "number", resolution: "number?" } },
   "spectrum line": { like: "amplitude", keys: { bin: "number" } },
   "order line": { keys: { order: "number", expected: "number", line: "spectrum line?" } },
+  "resolving settings": {
+    keys: {
+      difference: "number",
+      window: "text",
+      apart: "number",
+      resolution: "number",
+      seconds: "number",
+      highest: "number",
+      lines: "number",
+      spacing: "number",
+      segment: "number",
+      rate: "number",
+      averages: "number",
+      record: "number",
+      beat: "number",
+    },
+  },
   "gaussian peak": { like: "amplitude", keys: { sigmas: "number", within: "number" } },
   "profile overall": { like: "amplitude", keys: { band: "number[]", densityUnit: "text", peak: "gaussian peak" } },
 });
