@@ -1,4 +1,4 @@
-import { requireFinite, requireList, requireNonNegative, shown, VeladisError } from "../core/index";
+import { requireList, requireNonNegative, shown, VeladisError } from "../core/index";
 
 /** A line of a spectrum as a file lists it: frequency in hertz, size. */
 export type ListedLine = readonly [hertz: number, size: number];
@@ -56,7 +56,7 @@ export function requireSpacing(lines: readonly ListedLine[]): number {
   if (lines.length < 3) {
     throw new VeladisError("missing-fact", { expected, received: `${lines.length} of them`, ...place });
   }
-  const spacing = requireFinite((last - first) / (lines.length - 1), "a spacing of the lines");
+  const spacing = (last - first) / (lines.length - 1);
   const odd = lines.findIndex(([hertz], k) => Math.abs(hertz - first - k * spacing) > ROUNDED * spacing);
   if (odd < 0) return spacing;
   throw new VeladisError("out-of-range", {
