@@ -25,6 +25,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   check: async () => (await import("./check")).checkReading,
   plan: async () => (await import("./plan")).printPlan,
   balance: async () => (await import("./balance")).printBalance,
+  resolution: async () => (await import("./resolution")).printResolution,
   completion: async () => (await import("./completion")).printCompletion,
 };
 

@@ -1,7 +1,7 @@
 import { convertAmplitude } from "../../amplitude/index";
-import { parseNumeral, VeladisError } from "../../core/index";
+import { parseNumeral, VeladisError, visibleText } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { type AmplitudeType, format, parsedType, type ReadingType } from "../../reading/index";
+import { type AmplitudeType, format, parsedType, type ReadingType, significant } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
 import { pointedWords } from "../delimited/decimal-words";
@@ -14,6 +14,8 @@ import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf, requireOption } from "../options/option-values";
+import { requireFitting } from "../options/options-beside";
+import { ordersOption, requireSpeed } from "../options/orders-option";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
@@ -30,6 +32,9 @@ function askedType(written: string): { readonly type: ReadingType; readonly meas
   const { type, unit, detector } = parsedType(written);
   return { type, measured: `${unit} ${detector}` };
 }
+
+/** Options of what is no record of samples. */
+const ofLines = ["noise-bandwidth", "tones", "at-column", "at-unit", "slope-column"];
 
 /** The edge rule; "3dB" too, since a value that begins with a dash looks like an option. */
 function edgesOf(written: string | undefined): BandEdges | undefined {
@@ -53,16 +58,50 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
   return analyser.finish();
 }
 
-/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+/**
+ * The overall level of each column of samples that is named, of the only one without; or of the lines of a spectrum, or of
+ * the points of a density.
+ */
 export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
+  const { values, texts } = given;
+  if (values.spectrum) return (await import("./overall-lines")).printLines(given, io);
+  if (values.density) return (await import("./overall-profile")).printProfile(given, io);
+  requireFitting(
+    given,
+    "a file of samples (those of lines and densities with --spectrum or --density)",
+    (name) => !ofLines.includes(name),
+  );
+  const [first, ...more] = values.column;
+  if (more.length === 0) return printRecord(given, first, io);
+  if (namedFile(texts[0]) === undefined) {
+    throw new VeladisError("missing-option", {
+      expected: "a file for several columns, since it is read once for each",
+      received: "standard input",
+    });
+  }
+  for (const column of values.column) {
+    if (!values.json) await io.out(`${column === first ? "" : "\n"}column ${visibleText(column)}\n`);
+    await printRecord(given, column, io);
+  }
+  return exitCodes.done;
+}
+
+/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+async function printRecord(
+  given: ParsedOptions<typeof overallPage.options>,
+  column: string | undefined,
+  io: Io,
+): Promise<number> {
   const { values, texts } = given;
   requireChart(values);
   const width = plotWidth(io, values);
   const digits = digitsOf(values.digits);
-  const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
+  const toldRate =
+    values.rate === undefined ? undefined : parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
   const unit = unitSymbol(requireOption(given, "unit"));
-  const asked = values.to.split(",").map(askedType);
+  const asked = (values.to ?? "mm/s rms").split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
+  requireSpeed(values);
   const full = fullAnswer(values);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
@@ -83,7 +122,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   }
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
-  const { column, format: stored, endian, scale } = values;
+  const { format: stored, endian, scale, time, resample } = values;
   const written = writtenAs(values);
   const file = await sampleFile(io, {
     file: namedFile(texts[0]),
@@ -93,9 +132,18 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     scale,
     written,
     unit,
-    rate,
+    rate: toldRate,
+    time,
+    resample,
     waveform: values.waveform,
   });
+  const { rate, how, highest } = file;
+  if (highest !== undefined && band[1] > highest) {
+    throw new VeladisError("out-of-range", {
+      expected: `--band that ends at or below ${significant(highest, 4)} Hz, up to which resampled times are good`,
+      received: `${band[0]} to ${band[1]} Hz`,
+    });
+  }
   const settings: AnalysisSettings = {
     rate,
     unit,
@@ -119,15 +167,18 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     return { level, written, text: format(written, { digits }) };
   });
   const spectrum: Spectrum = linesOfRecord(analysis.spectrum, targets[0] as AmplitudeType, band);
-  const lines = topLines(spectrum, { count: parseNumeral(values.lines, "a number of lines"), band });
+  const lines = topLines(spectrum, {
+    count: values.lines === undefined ? 5 : parseNumeral(values.lines, "a number of lines"),
+    band,
+  });
   const orders =
     speed === undefined
       ? []
       : orderLines(spectrum, {
           speed,
-          orders: [1, 2, 3, 4].filter((order) => {
+          orders: ordersOption(values.orders).filter((order) => {
             const hertz = order * speed.hertz;
-            return hertz > spectrum.lowest && hertz < rate / 2;
+            return values.orders !== undefined || (hertz > spectrum.lowest && hertz < (highest ?? rate / 2));
           }),
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
@@ -163,13 +214,26 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
             judgement: { ...judgement.judgement, ...explainedSteps(values.explain, ["", judgement.judgement]) },
           }),
         },
-        { ...{ file: name, count, seconds: count / rate, rate, unit, resolution: spectrum.resolution }, ...judged },
+        {
+          ...{
+            file: name,
+            ...(values.column.length > 1 && { column }),
+            ...(how !== undefined && { times: how }),
+            count,
+            seconds: count / rate,
+            rate,
+            unit,
+            resolution: spectrum.resolution,
+          },
+          ...judged,
+        },
       ),
     );
     return code;
   }
   const page = {
     name,
+    how,
     unit,
     analysis,
     levels: levels.map(({ text }) => text),

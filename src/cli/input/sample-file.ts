@@ -9,6 +9,8 @@ import { csvSamples, type SamplesTold } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
 import { findRawFormat, type RawFormat, rawFormats, rawSamples, requireSize } from "./raw-samples";
+import { timedRecord } from "./timed-record";
+import { waveSamples } from "./wave-file";
 
 /** What the options say about a file of samples. */
 export interface FileOptions {
@@ -19,8 +21,11 @@ export interface FileOptions {
   readonly scale: string | undefined;
   readonly written: WrittenAs;
   readonly unit: UnitSymbol;
-  /** Samples a second. */
-  readonly rate: number;
+  /** Samples a second, as it is told. */
+  readonly rate: number | undefined;
+  /** Name or number of a column of times, and whether uneven ones are made even. */
+  readonly time: string | undefined;
+  readonly resample: boolean;
   /** Whether it is told that a column holds samples, whatever its heading. */
   readonly waveform: boolean;
 }
@@ -31,6 +36,11 @@ export interface SampleFile {
   readonly name: string;
   /** Bytes, when they are known. */
   readonly size: number | undefined;
+  /** Samples a second: as told, as the file says, or as its times say. */
+  readonly rate: number;
+  /** What became of its times, in words, and the highest frequency that they leave. */
+  readonly how?: string;
+  readonly highest?: number;
   /** Bytes read so far. */
   bytesRead(): number;
   readonly chunks: AsyncGenerator<Float64Array>;
@@ -38,14 +48,15 @@ export interface SampleFile {
   account(json: boolean): string;
 }
 
-function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
+function formatOf({ file, format }: FileOptions): RawFormat | "csv" | "wav" {
   const ending = extname(file ?? "").slice(1);
   const named = format ?? ending;
   if (/^(csv|txt|tsv|)$/i.test(named) && (format !== undefined || ending !== "" || file === undefined)) return "csv";
+  if (/^wave?$/i.test(named)) return "wav";
   const raw = findRawFormat(named);
   if (raw !== undefined) return raw;
   const expected = "how the samples are stored, as in --format float32";
-  const allowed = ["csv", ...Object.keys(rawFormats)];
+  const allowed = ["csv", "wav", ...Object.keys(rawFormats)];
   if (format !== undefined) throw unknownOption(format, allowed, expected);
   throw new VeladisError("missing-option", {
     expected,
@@ -54,12 +65,12 @@ function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
   });
 }
 
-function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
+function scaleOf(scale: string | undefined, format: RawFormat | "csv" | "wav"): number {
   if (scale === undefined) {
-    if (format === "csv" || format.rails === undefined) return 1;
+    if (format === "csv" || (format !== "wav" && format.rails === undefined)) return 1;
     throw new VeladisError("missing-option", {
       expected: "what one count is in the unit of the samples, as in --scale 0.000244",
-      received: "whole numbers without it",
+      received: format === "wav" ? "the numbers of a WAVE file without it" : "whole numbers without it",
     });
   }
   const value = parseNumeral(scale, "a factor of the stored numbers");
@@ -70,17 +81,43 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
   });
 }
 
+function requireRate(rate: number | undefined): number {
+  if (rate !== undefined) return rate;
+  throw new VeladisError("missing-option", {
+    expected: "--rate such as 25600: sampling rate in Hz",
+    received: "nothing",
+  });
+}
+
+/** Refuses what tells of times where there are none. */
+function requireNoTimes({ time, resample }: FileOptions, what: string): void {
+  const told = [time !== undefined && "--time", resample && "--resample"].filter((one) => one !== false);
+  if (told.length === 0) return;
+  throw new VeladisError("unknown-option", {
+    expected: "a file of delimited text with a column of times",
+    received: `${told.join(" and ")}, and ${what}`,
+  });
+}
+
+/** One portion, as a stream of them. */
+async function* portion(samples: Float64Array): AsyncGenerator<Float64Array> {
+  yield samples;
+}
+
 /**
  * The samples of a file, or of standard input without one.
  *
  * @throws {@link VeladisError} `unreadable` for a file that cannot be read, `missing-option` for one that does not say how it is stored,
- *   `length-mismatch` for a raw file that is no whole number of samples
+ *   `length-mismatch` for a raw file that is no whole number of samples, `unknown-option` for a rate that the file contradicts
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
-  const { file, column, written, unit, rate, waveform } = options;
+  const { file, column, written, unit, rate, waveform, time, resample } = options;
   const format = formatOf(options);
   const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
+  const isTimed = format === "csv" && (rate === undefined || time !== undefined || resample);
+  if (format !== "csv") requireNoTimes(options, format === "wav" ? "a WAVE file" : "raw numbers");
+  if (format !== "csv" && format !== "wav") requireRate(rate);
   const stream: (Readable & { bytesRead?: number }) | undefined = file === undefined ? io.piped : await openFile(file);
   if (stream === undefined) {
     throw new VeladisError("missing-option", {
@@ -89,15 +126,37 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
     });
   }
   const size = file === undefined ? undefined : (await stat(file)).size;
-  if (format !== "csv" && size !== undefined) requireSize(size, format);
   const name = file ?? "standard input";
-  const spacing = { by: `--rate ${rate}`, seconds: 1 / rate, sampled: true } as const;
+  const common = { name, size, bytesRead: () => stream.bytesRead ?? 0 };
+  if (format === "wav") {
+    const wave = await waveSamples(stream, column, scale);
+    if (rate !== undefined && rate !== wave.rate) {
+      throw new VeladisError("unknown-option", {
+        expected: "a rate as the file says it, or none",
+        received: `--rate ${rate}, and a WAVE file of ${wave.rate} samples a second`,
+      });
+    }
+    return { ...common, rate: wave.rate, account: () => "", chunks: wave.samples };
+  }
+  if (isTimed) {
+    const settings = { file: name, written, column, time, scale, unit, waveform };
+    const record = await timedRecord(stream, settings, { rate, resample });
+    const { told, how, highest } = record;
+    return {
+      ...common,
+      ...{ rate: record.rate, how, ...(highest !== undefined && { highest }) },
+      account: (json) => accountText(told.account, told.counts, json),
+      chunks: portion(record.samples),
+    };
+  }
+  const known = requireRate(rate);
+  if (format !== "csv" && size !== undefined) requireSize(size, format);
+  const spacing = { by: `--rate ${known}`, seconds: 1 / known, sampled: true } as const;
   let told: SamplesTold | undefined;
   return {
-    name,
-    size,
+    ...common,
+    rate: known,
     account: (json) => (told === undefined ? "" : accountText(told.account, told.counts, json)),
-    bytesRead: () => stream.bytesRead ?? 0,
     chunks:
       format === "csv"
         ? csvSamples(stream, { file: name, written, column, scale, unit, spacing, waveform }, (all) => {

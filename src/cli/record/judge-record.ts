@@ -1,7 +1,7 @@
 import { VeladisError } from "../../core/index";
-import { type AmplitudeType, format, parsedType } from "../../reading/index";
+import { type Amplitude, type AmplitudeType, format, parsedType } from "../../reading/index";
 import { type Scheme, schemesFor, type Verdict } from "../../severity/index";
-import type { Band, Overall } from "../../signal/index";
+import type { Band } from "../../signal/index";
 import { type UnitSymbol, units } from "../../units/index";
 import { judgeOf } from "../options/judge-of";
 import { statedScheme } from "../options/named-scheme";
@@ -15,7 +15,7 @@ export interface RecordJudge {
   /** The band that the schemes ask for; of several the widest. */
   readonly band: Band | undefined;
   judgement(
-    levels: readonly Overall[],
+    levels: readonly Amplitude[],
     band: Band,
     settings: { readonly digits: number; readonly colour: boolean; readonly full: boolean },
   ): { readonly judgement: Verdict; readonly cautions: readonly string[]; readonly text: string };
