@@ -148,7 +148,7 @@ function wave(changed: { kind?: number; channels?: number; samples?: number[]; s
   bytes.writeUInt16LE(16, 34);
   bytes.write("data", 20 + head, "latin1");
   bytes.writeUInt32LE(changed.size ?? 2 * samples.length, 24 + head);
-  samples.forEach((one, i) => bytes.writeInt16LE(one, 28 + head + 2 * i));
+  for (const [i, one] of samples.entries()) bytes.writeInt16LE(one, 28 + head + 2 * i);
   return bytes;
 }
 const waves = {

@@ -17,7 +17,13 @@ export interface RecordJudge {
   judgement(
     levels: readonly Amplitude[],
     band: Band,
-    settings: { readonly digits: number; readonly colour: boolean; readonly full: boolean },
+    settings: {
+      readonly digits: number;
+      readonly colour: boolean;
+      readonly full: boolean;
+      /** What else to know of the levels. */
+      readonly cautions?: readonly string[];
+    },
   ): { readonly judgement: Verdict; readonly cautions: readonly string[]; readonly text: string };
 }
 
@@ -111,6 +117,7 @@ export async function recordJudge({
         ...(judgement.judged.detector === "pk"
           ? ["the peak is a crest of the waveform; the scheme may mean 1.414 times the RMS value, which is less"]
           : []),
+        ...(settings.cautions ?? []),
       ];
       const written = format(judgement.judged, { digits: settings.digits });
       return {

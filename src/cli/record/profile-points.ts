@@ -64,7 +64,14 @@ export function pointsOf(rows: FrequencyRows): BreakPoint[] {
 export function bandOfProfile(points: readonly BreakPoint[], [low, high]: Band): BreakPoint[] {
   if (!(low < high)) {
     throw new VeladisError("out-of-range", {
-      expected: "a band that begins above 0 Hz and ends higher",
+      expected: "--band that begins above 0 Hz and ends higher",
+      received: `${low} to ${high} Hz`,
+    });
+  }
+  const [first, last] = [(points[0] as BreakPoint)[0], (points[points.length - 1] as BreakPoint)[0]];
+  if (low < first || high > last) {
+    throw new VeladisError("out-of-range", {
+      expected: `--band within the points of the density, ${first} to ${last} Hz: beyond them nothing is known`,
       received: `${low} to ${high} Hz`,
     });
   }
