@@ -9,7 +9,7 @@ import { writtenAs } from "../delimited/written-as";
 import { csvFrequencies } from "../input/csv-frequencies";
 import type { Io } from "../input/io";
 import { lineType } from "../input/line-type";
-import { inputStream } from "../input/open-file";
+import { namedFile } from "../input/open-file";
 import { confirmedOption } from "../options/confirmed-option";
 import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
@@ -20,6 +20,7 @@ import { requireFitting } from "../options/options-beside";
 import { ordersOption, requireSpeed } from "../options/orders-option";
 import { requireJudging } from "../options/require-judging";
 import { tellingOption } from "../options/telling-option";
+import { isParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
@@ -27,6 +28,7 @@ import { type Plot, plotText } from "../print/plot-text";
 import { drawnLines } from "../record/drawn-lines";
 import { type LinesSettings, levelOfLines, linearLines, ordersOfLines, peaksOfLines } from "../record/lines-analysis";
 import { linesText } from "../record/lines-text";
+import { rowsOfFile } from "../record/rows-of-file";
 import { spectrumPlot } from "../record/spectrum-plot";
 import { requireChart, writeChart } from "./chart-file";
 import type { overallPage } from "./overall-page";
@@ -67,17 +69,16 @@ export async function printLines(given: ParsedOptions<typeof overallPage.options
   const digits = digitsOf(values.digits);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   requireSpeed(values);
-  const stream = await inputStream(io, texts[0]);
-  if (stream === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "a file of lines, as in veladis overall --spectrum lines.csv --window hann",
-      received: "nothing",
-    });
-  }
-  const name = texts[0] === undefined || texts[0] === "-" ? "standard input" : texts[0];
-  const written = writtenAs(values);
+  const file = namedFile(texts[0]);
+  const source = await rowsOfFile(
+    io,
+    { file, format: isParquet(file) ? "parquet" : "csv", written: writtenAs(values) },
+    "veladis overall --spectrum lines.csv --window hann",
+  );
+  const name = file ?? "standard input";
+  const { written } = source;
   let type = parsedType("mm/s rms");
-  const rows = await csvFrequencies(stream, {
+  const rows = await csvFrequencies(source.reader, {
     file: name,
     written,
     frequency: { column: values["at-column"], unit: values["at-unit"], shaft: speed?.hertz },

@@ -9,16 +9,18 @@ import { writtenAs } from "../delimited/written-as";
 import { csvFrequencies } from "../input/csv-frequencies";
 import { densityIn } from "../input/density-heading";
 import type { Io } from "../input/io";
-import { inputStream } from "../input/open-file";
+import { namedFile } from "../input/open-file";
 import { onlyColumn } from "../options/only-column";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf } from "../options/option-values";
 import { requireFitting } from "../options/options-beside";
+import { isParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { bandOfProfile, pointsOf } from "../record/profile-points";
 import { profileText } from "../record/profile-text";
+import { rowsOfFile } from "../record/rows-of-file";
 import type { overallPage } from "./overall-page";
 
 const fitting = [
@@ -56,19 +58,18 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
   const { values, texts } = given;
   requireFitting(given, "the points of a density", (name) => fitting.includes(name));
   const digits = digitsOf(values.digits);
-  const stream = await inputStream(io, texts[0]);
-  if (stream === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "a file of densities, as in veladis overall --density profile.csv",
-      received: "nothing",
-    });
-  }
-  const name = texts[0] === undefined || texts[0] === "-" ? "standard input" : texts[0];
+  const file = namedFile(texts[0]);
+  const source = await rowsOfFile(
+    io,
+    { file, format: isParquet(file) ? "parquet" : "csv", written: writtenAs(values) },
+    "veladis overall --density profile.csv",
+  );
+  const name = file ?? "standard input";
   let squared: UnitSymbol = "g";
   const slopes = values["slope-column"];
-  const rows = await csvFrequencies(stream, {
+  const rows = await csvFrequencies(source.reader, {
     file: name,
-    written: writtenAs(values),
+    written: source.written,
     frequency: { column: values["at-column"], unit: values["at-unit"], shaft: undefined },
     column: onlyColumn(values.column),
     beside: slopes,

@@ -1,8 +1,8 @@
-import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
 import type { RowCounts } from "../delimited/account-text";
 import { columnsListed } from "../delimited/column-index";
 import type { RowAccount } from "../delimited/read-delimited";
+import type { RowsReader } from "../delimited/rows-reader";
 import type { WrittenAs } from "../delimited/written-as";
 import { type ColumnRead, columnRead } from "./column-read";
 import { type FrequencyIn, type FrequencyTold, frequencyColumn } from "./frequency-column";
@@ -63,7 +63,7 @@ function valueIndex(
  *
  * @throws {@link VeladisError} for cells that are no number, all told together, and what the columns are refused for
  */
-export async function csvFrequencies(stream: Readable, settings: FrequenciesSettings): Promise<FrequencyRows> {
+export async function csvFrequencies(source: RowsReader, settings: FrequenciesSettings): Promise<FrequencyRows> {
   const { file, written, frequency, column, beside, what, told } = settings;
   const { decimalComma } = written;
   const rows = { hertz: [] as number[], values: [] as number[], beside: [] as number[] };
@@ -76,7 +76,7 @@ export async function csvFrequencies(stream: Readable, settings: FrequenciesSett
   const numberIn = (cell: string, empty: boolean): number | Unread =>
     empty && cell.trim() === "" ? Number.NaN : levelCell(cell, decimalComma);
   const series = await readSeries(
-    stream,
+    source,
     { file, written, skipBad: "not given" },
     {
       what: `a frequency and ${what}`,

@@ -2,6 +2,7 @@ import { VeladisError } from "../../core/index";
 
 /** How samples stand in time, as their own times say. */
 export interface EvenTimes {
+  readonly count: number;
   /** Samples a second, on the whole. */
   readonly rate: number;
   /** The shortest and the longest step in seconds. */
@@ -17,45 +18,89 @@ export interface EvenTimes {
 /** How far a time may lie from its place among even ones, as part of a step. */
 const JITTER = 0.01;
 
+/** A time and its number among all. */
+type Place = readonly [index: number, seconds: number];
+
+/** Whether the middle of three places lies on or within the line of the others, on the side of the sign. */
+function isWithin([i0, t0]: Place, [i1, t1]: Place, [i2, t2]: Place, sign: 1 | -1): boolean {
+  return sign * ((i1 - i0) * (t2 - t0) - (i2 - i0) * (t1 - t0)) >= 0;
+}
+
 /**
- * How evenly times are spaced. A time may lie a hundredth of a step from its place, or half the last digit that times are
- * written to, whichever is more.
- *
- * @param digit - the last digit that times are written to, in seconds; 0 where it is not known
- * @throws {@link VeladisError} `missing-fact` for fewer than two times, `out-of-range` for two that are equal
+ * How evenly times are spaced, taken one by one. Which lies farthest from its even place is not known before the last one,
+ * but it always is a corner of the hull about all of them, and a hull has few.
  */
-export function evenTimes(times: Float64Array, digit: number): EvenTimes {
-  const last = times.length - 1;
-  if (last < 1) {
-    throw new VeladisError("missing-fact", {
-      expected: "two samples or more with their times",
-      received: `${times.length}`,
-    });
+export class TimeSpread {
+  readonly #above: Place[] = [];
+  readonly #below: Place[] = [];
+  #count = 0;
+  #first = 0;
+  #last = 0;
+  #shortest = Number.POSITIVE_INFINITY;
+  #longest = 0;
+
+  /** @throws {@link VeladisError} `out-of-range` for a time that is not behind the one before */
+  add(seconds: number): void {
+    const index = this.#count++;
+    if (index === 0) this.#first = seconds;
+    else {
+      const step = seconds - this.#last;
+      if (!(step > 0)) {
+        throw new VeladisError("out-of-range", {
+          expected: "a later time for each sample, written with digits enough",
+          received:
+            step === 0 ? `samples ${index} and ${index + 1} at one time` : `sample ${index + 1} before ${index}`,
+        });
+      }
+      this.#shortest = Math.min(this.#shortest, step);
+      this.#longest = Math.max(this.#longest, step);
+    }
+    this.#last = seconds;
+    const place: Place = [index, seconds];
+    TimeSpread.#extend(this.#above, place, 1);
+    TimeSpread.#extend(this.#below, place, -1);
   }
-  const begin = times[0] as number;
-  const step = ((times[last] as number) - begin) / last;
-  let shortest = Number.POSITIVE_INFINITY;
-  let longest = 0;
-  let farthest = 0;
-  let index = 0;
-  for (let i = 1; i <= last; i++) {
-    const one = (times[i] as number) - (times[i - 1] as number);
-    if (!(one > 0)) {
-      throw new VeladisError("out-of-range", {
-        expected: "a later time for each sample, written with digits enough",
-        received: `samples ${i} and ${i + 1} at one time`,
+
+  static #extend(hull: Place[], place: Place, sign: 1 | -1): void {
+    while (hull.length > 1 && isWithin(hull.at(-2) as Place, hull.at(-1) as Place, place, sign)) hull.pop();
+    hull.push(place);
+  }
+
+  /**
+   * A time may lie a hundredth of a step from its place, or half the last digit that times are written to, whichever is more.
+   *
+   * @param digit - the last digit that times are written to, in seconds; 0 where it is not known
+   * @throws {@link VeladisError} `missing-fact` for fewer than two times
+   */
+  read(digit: number): EvenTimes {
+    const last = this.#count - 1;
+    if (last < 1) {
+      throw new VeladisError("missing-fact", {
+        expected: "two samples or more with their times",
+        received: `${this.#count}`,
       });
     }
-    shortest = Math.min(shortest, one);
-    longest = Math.max(longest, one);
-    const off = Math.abs((times[i] as number) - begin - i * step);
-    if (off <= farthest) continue;
-    farthest = off;
-    index = i;
+    const step = (this.#last - this.#first) / last;
+    let farthest = 0;
+    let index = 0;
+    for (const [i, seconds] of [...this.#above, ...this.#below]) {
+      const off = Math.abs(seconds - this.#first - i * step);
+      if (off <= farthest) continue;
+      farthest = off;
+      index = i;
+    }
+    // both ends are rounded as well, and so is the step that they give
+    const room = Math.max(JITTER * step, 1.5 * digit);
+    const { count, shortest, longest } = { count: this.#count, shortest: this.#shortest, longest: this.#longest };
+    return { count, rate: 1 / step, shortest, longest, farthest, index, room };
   }
-  // both ends are rounded as well, and so is the step that they give
-  const room = Math.max(JITTER * step, 1.5 * digit);
-  return { rate: 1 / step, shortest, longest, farthest, index, room };
+}
+
+/** How evenly times are spaced that are held; refuses as {@link TimeSpread} does. */
+export function evenTimes(times: Float64Array, digit: number): EvenTimes {
+  const spread = new TimeSpread();
+  for (const seconds of times) spread.add(seconds);
+  return spread.read(digit);
 }
 
 /** The last digit that a number is written to: 0.001 of `1.250`, 0 for a number with an exponent. */

@@ -3,6 +3,7 @@ import { visibleText } from "../../core/index";
 import { format, significant } from "../../reading/index";
 import type { OrderLine, SpectrumLine } from "../../signal/index";
 import { textTable } from "../print/text-table";
+import { wrapped } from "../print/wrapped";
 import type { Analysis } from "./record-analysis";
 
 /** What is printed of a record. */
@@ -105,7 +106,7 @@ export function overallText(page: OverallPage): string {
   return [
     ...levels.map((level) => `${level}\n`),
     `\n${visibleText(name)}: ${count} samples, ${significant(seconds, 4)} s at ${Number(spectrum.rate.toPrecision(9))} a second, in ${unit}\n`,
-    how === undefined ? "" : `${how}\n`,
+    how === undefined ? "" : wrapped(how),
     `${howText(analysis)}\n`,
     sampledText(analysis, digits),
     `\nhighest lines (${significant(spectrum.resolution, 3)} Hz apart, ${averaged})\n\n`,

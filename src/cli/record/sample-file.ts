@@ -5,12 +5,13 @@ import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/ind
 import type { UnitSymbol } from "../../units/index";
 import { accountText } from "../delimited/account-text";
 import type { WrittenAs } from "../delimited/written-as";
-import { csvSamples, type SamplesTold } from "./csv-samples";
-import type { Io } from "./io";
-import { openFile } from "./open-file";
-import { findRawFormat, type RawFormat, rawFormats, rawSamples, requireSize } from "./raw-samples";
-import { timedRecord } from "./timed-record";
-import { waveSamples } from "./wave-file";
+import { csvSamples, type SamplesTold } from "../input/csv-samples";
+import type { Io } from "../input/io";
+import { openFile } from "../input/open-file";
+import { findRawFormat, type RawFormat, rawFormats, rawSamples, requireSize } from "../input/raw-samples";
+import { timedRecord } from "../input/timed-record";
+import { waveSamples } from "../input/wave-file";
+import { type FileRows, rowsOfFile } from "./rows-of-file";
 
 /** What the options say about a file of samples. */
 export interface FileOptions {
@@ -48,15 +49,19 @@ export interface SampleFile {
   account(json: boolean): string;
 }
 
-function formatOf({ file, format }: FileOptions): RawFormat | "csv" | "wav" {
+/** How samples are stored: as rows, as WAVE, or one number behind the other. */
+type Stored = RawFormat | "csv" | "parquet" | "wav";
+
+function formatOf({ file, format }: FileOptions): Stored {
   const ending = extname(file ?? "").slice(1);
   const named = format ?? ending;
   if (/^(csv|txt|tsv|)$/i.test(named) && (format !== undefined || ending !== "" || file === undefined)) return "csv";
   if (/^wave?$/i.test(named)) return "wav";
+  if (/^parquet$/i.test(named)) return "parquet";
   const raw = findRawFormat(named);
   if (raw !== undefined) return raw;
   const expected = "how the samples are stored, as in --format float32";
-  const allowed = ["csv", "wav", ...Object.keys(rawFormats)];
+  const allowed = ["csv", "parquet", "wav", ...Object.keys(rawFormats)];
   if (format !== undefined) throw unknownOption(format, allowed, expected);
   throw new VeladisError("missing-option", {
     expected,
@@ -65,9 +70,10 @@ function formatOf({ file, format }: FileOptions): RawFormat | "csv" | "wav" {
   });
 }
 
-function scaleOf(scale: string | undefined, format: RawFormat | "csv" | "wav"): number {
+function scaleOf(scale: string | undefined, format: Stored): number {
   if (scale === undefined) {
-    if (format === "csv" || (format !== "wav" && format.rails === undefined)) return 1;
+    const isCounts = format === "wav" || (typeof format === "object" && format.rails !== undefined);
+    if (!isCounts) return 1;
     throw new VeladisError("missing-option", {
       expected: "what one count is in the unit of the samples, as in --scale 0.000244",
       received: format === "wav" ? "the numbers of a WAVE file without it" : "whole numbers without it",
@@ -99,11 +105,6 @@ function requireNoTimes({ time, resample }: FileOptions, what: string): void {
   });
 }
 
-/** One portion, as a stream of them. */
-async function* portion(samples: Float64Array): AsyncGenerator<Float64Array> {
-  yield samples;
-}
-
 /**
  * The samples of a file, or of standard input without one.
  *
@@ -111,57 +112,64 @@ async function* portion(samples: Float64Array): AsyncGenerator<Float64Array> {
  *   `length-mismatch` for a raw file that is no whole number of samples, `unknown-option` for a rate that the file contradicts
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
-  const { file, column, written, unit, rate, waveform, time, resample } = options;
+  const { file, rate } = options;
   const format = formatOf(options);
-  const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
-  const isTimed = format === "csv" && (rate === undefined || time !== undefined || resample);
-  if (format !== "csv") requireNoTimes(options, format === "wav" ? "a WAVE file" : "raw numbers");
-  if (format !== "csv" && format !== "wav") requireRate(rate);
-  const stream: (Readable & { bytesRead?: number }) | undefined = file === undefined ? io.piped : await openFile(file);
-  if (stream === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "a file of samples, as in veladis overall fan.csv --rate 5120 --unit g",
-      received: "nothing",
-    });
+  if (typeof format === "object" || format === "wav") {
+    requireNoTimes(options, format === "wav" ? "a WAVE file" : "raw numbers");
+  }
+  if (typeof format === "object") requireRate(rate);
+  const example = "veladis overall fan.csv --rate 5120 --unit g";
+  if (format === "csv" || format === "parquet") {
+    const rows = await rowsOfFile(io, { file, format, written: options.written }, example);
+    return rowFile(rows, { ...options, scale });
+  }
+  if (file === undefined && io.piped === undefined) {
+    throw new VeladisError("missing-option", { expected: `a file of samples, as in ${example}`, received: "nothing" });
   }
   const size = file === undefined ? undefined : (await stat(file)).size;
-  const name = file ?? "standard input";
-  const common = { name, size, bytesRead: () => stream.bytesRead ?? 0 };
+  const common = { name: file ?? "standard input", size };
+  const stream: Readable & { bytesRead?: number } = file === undefined ? (io.piped as Readable) : await openFile(file);
+  const bytesRead = () => stream.bytesRead ?? 0;
   if (format === "wav") {
-    const wave = await waveSamples(stream, column, scale);
+    const wave = await waveSamples(stream, options.column, scale);
     if (rate !== undefined && rate !== wave.rate) {
       throw new VeladisError("unknown-option", {
         expected: "a rate as the file says it, or none",
         received: `--rate ${rate}, and a WAVE file of ${wave.rate} samples a second`,
       });
     }
-    return { ...common, rate: wave.rate, account: () => "", chunks: wave.samples };
+    return { ...common, bytesRead, rate: wave.rate, account: () => "", chunks: wave.samples };
   }
-  if (isTimed) {
-    const settings = { file: name, written, column, time, scale, unit, waveform };
-    const record = await timedRecord(stream, settings, { rate, resample });
-    const { told, how, highest } = record;
+  if (size !== undefined) requireSize(size, format);
+  const chunks = rawSamples(stream, { format, littleEndian: options.endian === "little", scale });
+  return { ...common, bytesRead, rate: requireRate(rate), account: () => "", chunks };
+}
+
+/** The samples of a file of rows: by their own times, or at the rate that is told. */
+async function rowFile(
+  { reader, written, size, bytesRead }: FileRows,
+  options: Omit<FileOptions, "scale"> & { readonly scale: number },
+): Promise<SampleFile> {
+  const { file, column, unit, rate, waveform, time, resample, scale } = options;
+  const common = { name: file ?? "standard input", size, bytesRead };
+  const accountOf = (told: SamplesTold | undefined, json: boolean): string =>
+    told === undefined ? "" : accountText(told.account, told.counts, json);
+  if (rate === undefined || time !== undefined || resample) {
+    const settings = { file: common.name, written, column, time, scale, unit, waveform };
+    const record = await timedRecord(reader, settings, { rate, resample, again: file !== undefined });
+    const { told, how, highest, chunks } = record;
     return {
-      ...common,
-      ...{ rate: record.rate, how, ...(highest !== undefined && { highest }) },
-      account: (json) => accountText(told.account, told.counts, json),
-      chunks: portion(record.samples),
+      ...{ ...common, rate: record.rate, how, chunks },
+      ...(highest !== undefined && { highest }),
+      account: (json) => accountOf(told(), json),
     };
   }
-  const known = requireRate(rate);
-  if (format !== "csv" && size !== undefined) requireSize(size, format);
-  const spacing = { by: `--rate ${known}`, seconds: 1 / known, sampled: true } as const;
+  const spacing = { by: `--rate ${rate}`, seconds: 1 / rate, sampled: true } as const;
   let told: SamplesTold | undefined;
-  return {
-    ...common,
-    rate: known,
-    account: (json) => (told === undefined ? "" : accountText(told.account, told.counts, json)),
-    chunks:
-      format === "csv"
-        ? csvSamples(stream, { file: name, written, column, scale, unit, spacing, waveform }, (all) => {
-            told = all;
-          })
-        : rawSamples(stream, { format, littleEndian, scale }),
-  };
+  const settings = { file: common.name, written, column, scale, unit, spacing, waveform };
+  const chunks = csvSamples(reader, settings, (all) => {
+    told = all;
+  });
+  return { ...common, rate, chunks, account: (json) => accountOf(told, json) };
 }
