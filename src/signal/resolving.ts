@@ -1,6 +1,5 @@
 import { inPlace, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import { noiseBandwidth, windowWeights } from "./window-weights";
 import { type WindowName, windowName, windows } from "./windows";
 
 /** How two lines are to be told apart. */
@@ -22,6 +21,8 @@ export interface ResolvingSettings {
   readonly window: WindowName;
   /** How many lines the two must lie apart for this window. */
   readonly apart: number;
+  /** The smallest size of one beside the other with which both show: a tenth, of a rectangular window half. */
+  readonly smallest: number;
   /** The widest spacing of the lines that will do, in hertz. */
   readonly resolution: number;
   /** The shortest segment that gives it, in seconds. */
@@ -54,16 +55,10 @@ const SAMPLES_A_LINE = 2.56;
 const FEWEST = 100;
 /** More lines than this no analyser has, nor memory for. */
 const MOST = 100 * 2 ** 20;
-/** Samples in which the noise bandwidth of any window is what it is in the longest record. */
-const ENOUGH = 64;
-
-/**
- * How many lines two tones must lie apart to stand apart: twice the noise bandwidth of the window, so that there is a dip
- * between two of one size; and beyond its main lobe, so that a small one is not hidden beside a large one.
- */
-function linesApart(window: WindowName): number {
-  return Math.max(2 * noiseBandwidth(windowWeights(window, ENOUGH)), windows[window].terms.length + 1);
-}
+/** Beyond the main lobe of a window, half as wide as it has terms, where one line no longer fills the dip beside the other. */
+const BESIDE_LOBE = 2;
+/** The smallest line that shows beside another, as a part of it; side lobes of the rectangular window hide more. */
+const SMALLEST = { rectangular: 0.5, other: 0.1 } as const;
 
 /** The averages, and how much of a segment each further one takes. */
 function requireAverages({ averages = 1, overlap = 0.5 }: ResolvingOptions): { averages: number; fresh: number } {
@@ -87,8 +82,9 @@ function requireAverages({ averages = 1, overlap = 0.5 }: ResolvingOptions): { a
 /**
  * The settings of a spectrum that tell two frequencies apart: spacing of its lines, length of its record, number of lines.
  *
- * Two tones stand apart when they lie twice the noise bandwidth of the window from one another, and outside the main lobe
- * of the window: 3 lines of a Hann window, 2 of a rectangular one, 7.5 of a flat top.
+ * Two tones show as two lines, wherever they fall between the lines and whatever their phases, when they lie the main lobe
+ * of the window and two lines more apart: 4 lines of a Hann window, 3 of a rectangular one, 7 of a flat top. The customary
+ * twice the noise bandwidth (3 lines of Hann; common practice, no source) will do for two of about one size alone.
  *
  * @throws {@link VeladisError} `out-of-range` for two that are equal, for one above the highest frequency, and for more
  *   lines than there can be; all of `hertz` for the frequencies
@@ -99,11 +95,11 @@ function requireAverages({ averages = 1, overlap = 0.5 }: ResolvingOptions): { a
  * // 1x of an induced-draught fan at 1480 r/min, and its twin beside it at 1492 r/min
  * const settings = resolvingSettings("1480 r/min", "1492 r/min", { highest: "400 Hz", averages: 4 });
  * settings.difference.toFixed(2); // => "0.20"
- * settings.apart; // => 3
- * settings.resolution.toFixed(4); // => "0.0667"
- * settings.seconds.toFixed(1); // => "15.0"
- * settings.lines; // => 6400
- * settings.record.toFixed(0); // => "40"
+ * settings.apart; // => 4
+ * settings.resolution.toFixed(4); // => "0.0500"
+ * settings.seconds.toFixed(1); // => "20.0"
+ * settings.lines; // => 12800
+ * settings.record.toFixed(0); // => "80"
  * settings.beat.toFixed(1); // => "5.0"
  * ```
  */
@@ -133,7 +129,8 @@ export function resolvingSettings(first: Frequency, second: Frequency, options: 
         option: "highest",
       });
     }
-    const apart = linesApart(window);
+    const apart = windows[window].terms.length + BESIDE_LOBE;
+    const smallest = SMALLEST[window === "rectangular" ? window : "other"];
     const resolution = difference / apart;
     const needed = highest / resolution;
     if (!(needed <= MOST)) {
@@ -146,7 +143,7 @@ export function resolvingSettings(first: Frequency, second: Frequency, options: 
     const lines = FEWEST * 2 ** Math.max(0, Math.ceil(Math.log2(needed / FEWEST) - 1e-9));
     const segment = lines / highest;
     return Object.freeze({
-      ...{ difference, window, apart, resolution, seconds: 1 / resolution, highest },
+      ...{ difference, window, apart, smallest, resolution, seconds: 1 / resolution, highest },
       ...{ lines, spacing: highest / lines, segment, rate: SAMPLES_A_LINE * highest },
       ...{ averages, record: segment * (1 + (averages - 1) * fresh), beat: 1 / difference },
     });

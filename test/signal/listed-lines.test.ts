@@ -1,5 +1,13 @@
 import FFT from "fft.js";
-import { bandOverall, linesOverall, resolvingSettings, spectrum, type WindowName } from "veladis/signal";
+import {
+  bandOverall,
+  linesOverall,
+  resolvingSettings,
+  spectrum,
+  type WindowName,
+  windows,
+  windowWeights,
+} from "veladis/signal";
 import { describe, expect, it } from "vitest";
 import { noise } from "./signals";
 
@@ -32,26 +40,41 @@ describe("the level of listed lines", () => {
 });
 
 describe("settings that resolve two lines, by another library's transform (fft.js)", () => {
-  // Hann weights as in every textbook: 0.5 - 0.5 cos
-  const lines = (apart: number, ratio: number, phase: number): number[] => {
-    const n = 1024;
-    const fft = new FFT(n);
-    const out = fft.createComplexArray();
-    const at = 100.3;
-    const wave = Array.from({ length: n }, (_, i) => {
-      const t = (2 * Math.PI * i) / n;
-      return (0.5 - 0.5 * Math.cos(t)) * (Math.cos(at * t) + ratio * Math.cos((at + apart) * t + phase));
-    });
-    fft.realTransform(out, wave);
-    return Array.from({ length: n / 2 }, (_, k) => Math.hypot(out[2 * k] as number, out[2 * k + 1] as number));
-  };
-  const peaks = (values: number[]): number =>
-    values.filter(
-      (v, k) => k > 90 && k < 115 && v > 60 && v > (values[k - 1] as number) && v > (values[k + 1] as number),
-    ).length;
+  const n = 1024;
+  const fft = new FFT(n);
+  const step = (2 * Math.PI) / n;
 
-  it("shows two peaks at as many lines apart, whatever the phase", () => {
-    const { apart } = resolvingSettings("100 Hz", "103 Hz", { highest: "400 Hz" });
-    for (const phase of [0, 1, 2, 3, 4, 5]) expect(peaks(lines(apart, 1, phase)), `${phase}`).toBe(2);
+  /** Whether a line stands out beside each of two tones, `apart` lines from one another. */
+  function showsBoth(weights: Float64Array, at: number, apart: number, ratio: number, phase: number): boolean {
+    const wave = Array.from(
+      weights,
+      (w, i) => w * (Math.cos(at * step * i) + ratio * Math.cos((at + apart) * step * i + phase)),
+    );
+    const out = fft.createComplexArray();
+    fft.realTransform(out, wave);
+    const size = (k: number): number => Math.hypot(out[2 * k] as number, out[2 * k + 1] as number);
+    const isPeak = (k: number): boolean => size(k) > size(k - 1) && size(k) > size(k + 1);
+    const near = (place: number): number[] => [Math.floor(place), Math.ceil(place)];
+    const [one, other] = [near(at), near(at + apart)].map((places) => places.filter(isPeak));
+    return (one as number[]).length > 0 && (other as number[]).some((k) => !(one as number[]).includes(k));
+  }
+  const offsets = [0, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9];
+  const phases = [0, 0.8, 1.6, 2.4, 3.1, 3.9, 4.7, 5.5];
+  const all = offsets.flatMap((offset) => phases.map((phase) => [100 + offset, phase] as const));
+  const settings = (window: WindowName) => resolvingSettings("100 Hz", "103 Hz", { highest: "400 Hz", window });
+
+  it.each(Object.keys(windows) as WindowName[])("%s: both show wherever they fall, whatever the phase", (window) => {
+    const { apart, smallest } = settings(window);
+    const weights = windowWeights(window, n);
+    for (const ratio of [1, smallest, 1 / smallest]) {
+      for (const [at, phase] of all)
+        expect(showsBoth(weights, at, apart, ratio, phase), `${ratio} ${at} ${phase}`).toBe(true);
+    }
+  });
+
+  it.each(["rectangular", "hann", "hamming"] as const)("%s: one line less hides the smaller at times", (window) => {
+    const { apart, smallest } = settings(window);
+    const weights = windowWeights(window, n);
+    expect(all.every(([at, phase]) => showsBoth(weights, at, apart - 1, smallest, phase))).toBe(false);
   });
 });

@@ -73,7 +73,7 @@ export async function printLines(given: ParsedOptions<typeof overallPage.options
   const source = await rowsOfFile(
     io,
     { file, format: isParquet(file) ? "parquet" : "csv", written: writtenAs(values) },
-    "veladis overall --spectrum lines.csv --window hann",
+    "a file of lines, as in veladis overall --spectrum lines.csv --window hann",
   );
   const name = file ?? "standard input";
   const { written } = source;

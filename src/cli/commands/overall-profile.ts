@@ -62,7 +62,7 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
   const source = await rowsOfFile(
     io,
     { file, format: isParquet(file) ? "parquet" : "csv", written: writtenAs(values) },
-    "veladis overall --density profile.csv",
+    "a file of densities, as in veladis overall --density profile.csv",
   );
   const name = file ?? "standard input";
   let squared: UnitSymbol = "g";

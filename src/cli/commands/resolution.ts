@@ -58,6 +58,7 @@ function resolutionText(settings: ResolvingSettings, swelling: ReturnType<typeof
     difference,
     window,
     apart,
+    smallest,
     resolution,
     seconds,
     highest,
@@ -72,7 +73,7 @@ function resolutionText(settings: ResolvingSettings, swelling: ReturnType<typeof
   const n = (value: number): string => significant(value, digits);
   const rows: [string, string][] = [
     ["apart", `${n(difference)} Hz (${n(60 * difference)} r/min)`],
-    ["lines", `${n(resolution)} Hz apart or closer: the two stand ${n(apart)} lines apart (${window} window)`],
+    ["lines", `${n(resolution)} Hz apart or closer: the two stand ${apart} lines apart (${window} window)`],
     ["segment", `${n(seconds)} s or longer`],
     [
       "setting",
@@ -84,10 +85,17 @@ function resolutionText(settings: ResolvingSettings, swelling: ReturnType<typeof
     ],
     ["beat", `one swell every ${n(beat)} s`],
   ];
-  if (swelling !== undefined) {
+  const part = smallest === 0.5 ? "half" : "a tenth";
+  if (swelling === undefined) rows.push(["holds", `where the smaller is ${part} of the larger or more`]);
+  else {
     const { least, most, type, whole } = swelling;
     const mean = whole === undefined ? "" : `; ${n(whole)} over whole beats`;
     rows.push(["swells", `from ${n(least)} to ${n(most)} ${type}${mean}`]);
+    // half the difference beside half the sum
+    const ratio = (most - least) / (most + least);
+    if (ratio < smallest) {
+      rows.push(["caution", `the smaller is less than ${part} of the larger, and may not show beside it`]);
+    }
   }
   return rows.map(([label, text]) => labelled(label, [text], 10)).join("");
 }

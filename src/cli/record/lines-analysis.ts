@@ -51,17 +51,21 @@ export function levelOfLines(lines: readonly ListedLine[], as: AmplitudeType, se
   });
 }
 
+/** What is smaller than this part of the highest line is what the computation of the lines left over. */
+const ROUNDING = 1e-9;
+
 /** Whether line `i` is higher than both its neighbours; a tone of a list always is a line of its own. */
 function isPeak(lines: readonly ListedLine[], i: number, tones: boolean): boolean {
   const sizeAt = (k: number): number => lines[k]?.[1] ?? 0;
-  return sizeAt(i) > 0 && (tones || (sizeAt(i) > sizeAt(i - 1) && sizeAt(i) >= sizeAt(i + 1)));
+  return tones || (sizeAt(i) > sizeAt(i - 1) && sizeAt(i) >= sizeAt(i + 1));
 }
 
 /** The lines that stand above their neighbours, as they stand in the file, each with its frequency. */
 export function peaksOfLines(lines: readonly ListedLine[], { type, tones }: LinesSettings): Amplitude[] {
   const as = typeOfLines(type);
+  const least = ROUNDING * lines.reduce((most, [, size]) => Math.max(most, size), 0);
   return lines.flatMap(([hertz, size], i) =>
-    hertz > 0 && isPeak(lines, i, tones) ? [amplitudeIn(as, size, hertz)] : [],
+    hertz > 0 && size > least && isPeak(lines, i, tones) ? [amplitudeIn(as, size, hertz)] : [],
   );
 }
 

@@ -27,14 +27,14 @@ export interface FileRows {
 /**
  * The rows of a file of delimited text or of Parquet, or of text that is piped in.
  *
- * @param example - a call with a file, for the message where there is none
+ * @param what - what file is needed, with a call, for the message where there is none
  * @throws {@link VeladisError} `unreadable` for a file that cannot be read, `missing-option` without one and for Parquet that
  *   is piped in
  */
-export async function rowsOfFile(io: Io, { file, format, written }: RowsSource, example: string): Promise<FileRows> {
+export async function rowsOfFile(io: Io, { file, format, written }: RowsSource, what: string): Promise<FileRows> {
   if (file === undefined && (io.piped === undefined || format === "parquet")) {
     throw new VeladisError("missing-option", {
-      expected: `a file${format === "parquet" ? " of Parquet, which is read from its end" : ""}, as in ${example}`,
+      expected: io.piped === undefined ? what : "a file of Parquet, which is read from its end",
       received: io.piped === undefined ? "nothing" : "standard input",
     });
   }

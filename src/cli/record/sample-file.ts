@@ -119,13 +119,13 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
     requireNoTimes(options, format === "wav" ? "a WAVE file" : "raw numbers");
   }
   if (typeof format === "object") requireRate(rate);
-  const example = "veladis overall fan.csv --rate 5120 --unit g";
+  const what = "a file of samples, as in veladis overall fan.csv --rate 5120 --unit g";
   if (format === "csv" || format === "parquet") {
-    const rows = await rowsOfFile(io, { file, format, written: options.written }, example);
+    const rows = await rowsOfFile(io, { file, format, written: options.written }, what);
     return rowFile(rows, { ...options, scale });
   }
   if (file === undefined && io.piped === undefined) {
-    throw new VeladisError("missing-option", { expected: `a file of samples, as in ${example}`, received: "nothing" });
+    throw new VeladisError("missing-option", { expected: what, received: "nothing" });
   }
   const size = file === undefined ? undefined : (await stat(file)).size;
   const common = { name: file ?? "standard input", size };

@@ -92,6 +92,7 @@ export const signalShapes: ShapesOf<SignalAnswers> = /* @__PURE__ */ frozen({
       difference: "number",
       window: "text",
       apart: "number",
+      smallest: "number",
       resolution: "number",
       seconds: "number",
       highest: "number",
