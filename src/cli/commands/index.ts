@@ -26,6 +26,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   plan: async () => (await import("./plan")).printPlan,
   balance: async () => (await import("./balance")).printBalance,
   resolution: async () => (await import("./resolution")).printResolution,
+  sum: async () => (await import("./sum")).printSum,
   completion: async () => (await import("./completion")).printCompletion,
 };
 

@@ -71,13 +71,15 @@ function resolutionText(settings: ResolvingSettings, swelling: ReturnType<typeof
     beat,
   } = settings;
   const n = (value: number): string => significant(value, digits);
+  // what an analyser is set to is told as it is set
+  const plain = (value: number): string => `${Number(value.toPrecision(6))}`;
   const rows: [string, string][] = [
     ["apart", `${n(difference)} Hz (${n(60 * difference)} r/min)`],
     ["lines", `${n(resolution)} Hz apart or closer: the two stand ${apart} lines apart (${window} window)`],
     ["segment", `${n(seconds)} s or longer`],
     [
       "setting",
-      `${lines} lines to ${n(highest)} Hz: ${n(spacing)} Hz apart, ${n(segment)} s, ${n(rate)} samples a second`,
+      `${lines} lines to ${plain(highest)} Hz: ${n(spacing)} Hz apart, ${n(segment)} s, ${plain(rate)} samples a second`,
     ],
     [
       "record",
