@@ -63,10 +63,14 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
   return analyser.finish();
 }
 
-/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+/**
+ * The overall level of a file of samples, its highest lines, and its zone when a machine is given.
+ *
+ * @param title - what stands above the answer
+ */
 export async function printRecord(
   given: ParsedOptions<typeof overallPage.options>,
-  column: string | undefined,
+  { column, title }: { readonly column: string | undefined; readonly title: string },
   io: Io,
 ): Promise<number> {
   const { values, texts } = given;
@@ -218,7 +222,8 @@ export async function printRecord(
     ...(judgement === undefined ? [] : [["judgement", judgement.judgement] as const]),
   ];
   await io.out(
-    overallText(page) +
+    title +
+      overallText(page) +
       (values.plot ? `\n${plotText(spectrumPlot(spectrum, drawn, orders), width)}` : "") +
       (judgement === undefined ? "" : `\n${judgement.text}`) +
       (values.explain ? explainedText(explained) : ""),

@@ -35,12 +35,12 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     (name) => !ofLines.includes(name),
   );
   const { column: columns } = values;
-  if (columns.length <= 1) return printRecord(given, columns[0], io);
+  if (columns.length <= 1) return printRecord(given, { column: columns[0], title: "" }, io);
   requireReadAgain(namedFile(texts[0]), values.chart);
   let worst = 0;
   for (const [i, column] of columns.entries()) {
-    if (!values.json) await io.out(`${i === 0 ? "" : "\n"}column ${visibleText(column)}\n`);
-    worst = Math.max(worst, await printRecord(given, column, io));
+    const title = `${i === 0 ? "" : "\n"}column ${visibleText(column)}\n`;
+    worst = Math.max(worst, await printRecord(given, { column, title }, io));
   }
   return worst;
 }

@@ -1,7 +1,7 @@
-import { visibleText } from "../../core/index";
 import { significant } from "../../reading/index";
 import type { BreakPoint } from "../../signal/index";
 import { textTable } from "../print/text-table";
+import { wrapped } from "../print/wrapped";
 
 /** What is printed of a profile. */
 export interface ProfilePage {
@@ -30,7 +30,7 @@ export function profileText({ name, unit, points, levels, peaks, slopes, digits 
   ]);
   return [
     ...levels.map((level, i) => `${level}  (peak of three times it, if Gaussian: ${peaks[i]})\n`),
-    `\n${visibleText(name)}: ${points.length} points from ${low} to ${high} Hz in ${unit}, straight lines between them on logarithmic axes\n`,
+    `\n${wrapped(`${name}: ${points.length} points from ${low} to ${high} Hz in ${unit}, straight lines between them on logarithmic axes`)}`,
     "outside of them nothing is counted; a real peak is higher now and then\n",
     points.length > LONGEST ? "" : `\n${textTable(columns, rows)}`,
   ].join("");
