@@ -1,7 +1,11 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { Readable } from "node:stream";
 import { afterAll, describe, expect, it } from "vitest";
+import { readDelimited } from "../../src/cli/delimited/read-delimited";
+import type { RowsReader } from "../../src/cli/delimited/rows-reader";
+import { timedSamples } from "../../src/cli/input/timed-samples";
 import { profilesInPrint } from "../references/random-vibration";
 import made from "../references/scipy-records.json";
 import { expectClose } from "../signal/close";
@@ -324,6 +328,21 @@ describe("times of a record", () => {
     const text = `time,mm/s\n${wave.map((one, i) => `${clock(i)},${one}`).join("\n")}\n`;
     expectClose((await levels(file("clock.csv", text), ...asked))[0] as number, 3 / Math.SQRT2, 1e-2);
   });
+});
+
+it("a record that has to be held is so up to a length", async () => {
+  const rows: RowsReader = (visitor) =>
+    readDelimited(
+      Readable.from([Buffer.from("time [s],a\n0,1.5\n0.1,2\n0.2,1\n")]),
+      "a.csv",
+      { decimalComma: false },
+      visitor,
+    );
+  const settings = {
+    ...{ file: "a.csv", written: { decimalComma: false }, column: undefined, time: undefined },
+    ...{ scale: 1, unit: "g", waveform: false },
+  } as const;
+  await expect(timedSamples(rows, settings, 2)).rejects.toThrow("at most 2 samples");
 });
 
 describe("Parquet", () => {

@@ -1,4 +1,4 @@
-import { parseNumeral, shown, splitNumeral, VeladisError } from "../../core/index";
+import { isAnswered, parseNumeral, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type Amplitude, parseAmplitude, significant } from "../../reading/index";
 import { type ResolvingSettings, resolvingSettings, type WindowName } from "../../signal/index";
@@ -18,7 +18,7 @@ interface Tone {
 
 /** The frequency that a text says, alone or behind a reading. */
 function toneOf(text: string): Tone {
-  if (!/\bat\b|@/.test(text)) return { hertz: frequency(text).hertz };
+  if (!isAnswered(() => parseAmplitude(text))) return { hertz: frequency(text).hertz };
   const reading = parseAmplitude(text);
   if (reading.hertz !== undefined) return { hertz: reading.hertz, reading };
   throw new VeladisError("missing-frequency", {
@@ -29,9 +29,9 @@ function toneOf(text: string): Tone {
 
 /** A share written as a part of one or in per cent. */
 function shareOf(written: string): number {
-  const [digits, unit] = splitNumeral(written.trim());
-  if (unit.trim() === "%") return parseNumeral(digits, "an overlap in %") / 100;
-  return parseNumeral(written, 'an overlap such as "50 %" or 0.5');
+  const text = written.trim();
+  const share = parseNumeral(text.replace(/\s*%$/, ""), 'an overlap such as "50 %" or 0.5');
+  return text.endsWith("%") ? share / 100 : share;
 }
 
 /** The least and the most that two readings of one kind come to, and what they come to on the whole. */

@@ -24,10 +24,15 @@ const LONGEST = 2 ** 24;
 /**
  * The samples of a column with their times, held whole.
  *
+ * @param longest - the most samples that are held
  * @throws {@link VeladisError} for cells that are no sample or no time, all told together, for times that fall, stand still
  *   or may mean two things, and for columns that are not told
  */
-export async function timedSamples(rows: RowsReader, settings: TimedSettings): Promise<TimedSamples> {
+export async function timedSamples(
+  rows: RowsReader,
+  settings: TimedSettings,
+  longest: number = LONGEST,
+): Promise<TimedSamples> {
   const { file, written, scale } = settings;
   const { decimalComma } = written;
   const samples: number[] = [];
@@ -55,9 +60,9 @@ export async function timedSamples(rows: RowsReader, settings: TimedSettings): P
           return { what: `time ${cellShown(cell.trim())}`, expected: error.expected };
         }
         digit = Math.min(digit, lastDigit(cell, decimalComma));
-        if (samples.length === LONGEST) {
+        if (samples.length === longest) {
           throw new VeladisError("out-of-range", {
-            expected: `a record of at most ${LONGEST} samples where it is piped in, resampled, or has times of day; even times of a file, in seconds or dates that begin with the year, are read at any length`,
+            expected: `a record of at most ${longest} samples where it is piped in, resampled, or has times of day; even times of a file, in seconds or dates that begin with the year, are read at any length`,
             received: "a longer one",
           });
         }
