@@ -5,6 +5,7 @@ import { Readable } from "node:stream";
 import { afterAll, describe, expect, it } from "vitest";
 import { readDelimited } from "../../src/cli/delimited/read-delimited";
 import type { RowsReader } from "../../src/cli/delimited/rows-reader";
+import type { TimedSettings } from "../../src/cli/input/timed-columns";
 import { timedSamples } from "../../src/cli/input/timed-samples";
 import { profilesInPrint } from "../references/random-vibration";
 import made from "../references/scipy-records.json";
@@ -338,10 +339,11 @@ it("a record that has to be held is so up to a length", async () => {
       { decimalComma: false },
       visitor,
     );
-  const settings = {
-    ...{ file: "a.csv", written: { decimalComma: false }, column: undefined, time: undefined },
-    ...{ scale: 1, unit: "g", waveform: false },
-  } as const;
+  const written = { decimalComma: false };
+  const settings: TimedSettings = {
+    ...{ file: "a.csv", written, column: undefined, time: undefined, scale: 1, waveform: false },
+    unit: "g",
+  };
   await expect(timedSamples(rows, settings, 2)).rejects.toThrow("at most 2 samples");
 });
 

@@ -122,8 +122,8 @@ const there = file("there.csv", "kept\n");
 mkdirSync(join(folder, "place"));
 
 const lines = file("lines.csv", "Hz,mm/s rms\n10,1\n20,2\n30,1\n40,0.5\n");
-const lines3 = file("lines3.csv", "Hz,r/min,mm/s rms\n10.0,600,1\n20.0,1200,2\n30.0,1800,1\n");
-const lines4 = file("lines4.csv", "Hz,a,b\n10,1,1\n20,2,1\n30,1,1\n");
+const lines3 = file("lines3.csv", "Hz,r/min,mm/s rms\n10.5,600.5,1.5\n20.5,1200.5,2.5\n");
+const lines4 = file("lines4.csv", "Hz,a,b\n10.5,1.5,1.5\n20.5,2.5,1.5\n");
 const freqs = file("freqs.csv", "frequency,amplitude\n10,1\n20,2\n30,1\n");
 const inOrders = file("orders.csv", "order,mm/s rms\n1,0.5\n2,2.5\n");
 const negative = file("negative.csv", "Hz,mm/s rms\n-10,1\n20,-2\n30,x\n");
