@@ -10,7 +10,7 @@ export const overallPage = {
   does: "The overall level of a sampled vibration within a band, and its highest lines. The level is computed from the samples, frequency by frequency: no single frequency is assumed.",
   examples: [
     "veladis overall fan.csv --rate 5120 --unit g",
-    "veladis overall logged.csv --unit g --time time --column DE --column NDE",
+    "veladis overall logged.csv --unit g --column DE --column NDE",
     'veladis overall fans.csv --column 2 --rate 5120 --unit g --to "mm/s rms, um pp, g pk"',
     'veladis overall pump.f32 --rate 25600 --unit m/s2 --band 2-1000 --speed "2960 r/min"',
     "veladis overall pump.raw --format int16 --scale 0.00048828 --rate 25600 --unit g",
@@ -21,7 +21,7 @@ export const overallPage = {
   words: [
     [
       "files",
-      "delimited text (one column, or --column; a header is not needed; remarks above the first sample are passed over), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32), or a WAVE file (.wav); without a file, what is piped in",
+      "delimited text (one column, or --column; a header is not needed; remarks above the first sample are passed over), Parquet (.parquet, with the package hyparquet), WAVE (.wav), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32); without a file, what is piped in",
     ],
   ],
   texts: { most: 1, what: "one file" },
@@ -108,7 +108,7 @@ export const overallPage = {
     causal: { help: "by the causal filter of a stream; so are records beyond 4.2 million samples" },
     column: {
       argument: "<name>",
-      help: "column of a CSV file by name or number, or channel of a WAVE file; may be given several times for several channels",
+      help: "column by name or number, or channel of a WAVE file; may be given several times, and each is answered",
       example: "2",
       several: true,
     },
@@ -127,7 +127,7 @@ export const overallPage = {
     ...fileOptions,
     format: {
       argument: "<name>",
-      help: "csv, wav, float32, float64, int16 or int32, if the ending does not say it",
+      help: "csv, parquet, wav, float32, float64, int16 or int32, if the ending does not say it",
       example: "float32",
       list: "formats",
     },
