@@ -127,7 +127,7 @@ export function linesOverall(lines: readonly ListedLine[], options: LinesOverall
     });
     const listed = requireListedLines(lines);
     const from = inPlace({ option: "type" }, () => linearType(type));
-    const answer = linearType(as);
+    const answer = inPlace({ option: "as" }, () => linearType(as));
     if (answer.detector !== "rms") {
       throw new VeladisError("unknown-detector", {
         expected: "an RMS value: lines have lost their phases, and with them the peak of the waveform",
@@ -150,7 +150,7 @@ export function linesOverall(lines: readonly ListedLine[], options: LinesOverall
     }
     const squares = within.reduce((sum, [hertz, size]) => sum + (size * (2 * Math.PI * hertz) ** steps) ** 2, 0);
     const factor = unitFactor(from.unit, answer.unit) * sineRatio(from.detector, "rms");
-    const rms = finiteLevel(factor * Math.sqrt(squares / (divisor ?? 1)));
+    const rms = inPlace({ parameter: "lines" }, () => finiteLevel(factor * Math.sqrt(squares / (divisor ?? 1))));
     return Object.freeze({
       ...measured(rms, answer, bandNote([low, high])),
       band: [low, high] as const,
