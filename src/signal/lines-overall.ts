@@ -85,7 +85,7 @@ function dividedBy({ window, noiseBandwidth, tones = false }: LinesOverallOption
 
 /** The band, if lines that are this far apart reach over it. */
 function requireReach(band: Band, lines: readonly ListedLine[], spacing: number | undefined): Band {
-  const [low, high] = requireBand(band, Number.MAX_VALUE, 0);
+  const [low, high] = inPlace({ option: "band" }, () => requireBand(band, Number.MAX_VALUE, 0));
   const [first, last] = [(lines[0] as ListedLine)[0], (lines[lines.length - 1] as ListedLine)[0]];
   const room = (spacing ?? Number.POSITIVE_INFINITY) * (1 + 1e-9);
   if (low >= first - room && high <= last + room) return [low, high];
