@@ -66,7 +66,7 @@ function dividedBy({ window, noiseBandwidth, tones = false }: LinesOverallOption
     throw new VeladisError(told === 0 ? "missing-fact" : "unknown-option", {
       expected,
       received: told === 0 ? "nothing" : `${told} of them`,
-      option: "window",
+      option: told === 0 ? "tones" : "window",
     });
   }
   if (isList) return undefined;
