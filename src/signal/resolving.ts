@@ -54,7 +54,7 @@ const SAMPLES_A_LINE = 2.56;
 /** The fewest lines of a spectrum; each further setting has twice as many. Common practice, no source. */
 const FEWEST = 100;
 /** More lines than this no analyser has, nor memory for. */
-const MOST = 100 * 2 ** 20;
+const MOST = 104_857_600;
 /** Beyond the main lobe of a window, half as wide as it has terms, where one line no longer fills the dip beside the other. */
 const BESIDE_LOBE = 2;
 /** The smallest line that shows beside another, as a part of it; side lobes of the rectangular window hide more. */
