@@ -1,7 +1,7 @@
 import { VeladisError } from "../../core/index";
-import { type AmplitudeType, format, parsedType } from "../../reading/index";
+import { type Amplitude, type AmplitudeType, format, parsedType } from "../../reading/index";
 import { type Scheme, schemesFor, type Verdict } from "../../severity/index";
-import type { Band, Overall } from "../../signal/index";
+import type { Band } from "../../signal/index";
 import { type UnitSymbol, units } from "../../units/index";
 import { judgeOf } from "../options/judge-of";
 import { statedScheme } from "../options/named-scheme";
@@ -15,9 +15,15 @@ export interface RecordJudge {
   /** The band that the schemes ask for; of several the widest. */
   readonly band: Band | undefined;
   judgement(
-    levels: readonly Overall[],
+    levels: readonly Amplitude[],
     band: Band,
-    settings: { readonly digits: number; readonly colour: boolean; readonly full: boolean },
+    settings: {
+      readonly digits: number;
+      readonly colour: boolean;
+      readonly full: boolean;
+      /** What else to know of the levels. */
+      readonly cautions?: readonly string[];
+    },
   ): { readonly judgement: Verdict; readonly cautions: readonly string[]; readonly text: string };
 }
 
@@ -111,6 +117,7 @@ export async function recordJudge({
         ...(judgement.judged.detector === "pk"
           ? ["the peak is a crest of the waveform; the scheme may mean 1.414 times the RMS value, which is less"]
           : []),
+        ...(settings.cautions ?? []),
       ];
       const written = format(judgement.judged, { digits: settings.digits });
       return {

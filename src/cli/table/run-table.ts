@@ -2,11 +2,11 @@ import { stat } from "node:fs/promises";
 import { VeladisError } from "../../core/index";
 import { wholeAccount } from "../delimited/account-text";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
-import { toldOf } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
+import { isParquet, writtenParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { byteSink } from "./byte-sink";
@@ -21,23 +21,6 @@ import { outputsOf } from "./table-outputs";
 
 /** Reasons shown on standard error where refused rows have no file to go to. */
 const MOST_REASONS = 10;
-
-function isParquet(file: string | undefined): file is string {
-  return file?.toLowerCase().endsWith(".parquet") === true;
-}
-
-/** The settings for a file whose columns have names for certain; refuses what is told of delimited text. */
-function settingsOfParquet(settings: TableSettings): TableSettings {
-  const { written } = settings;
-  // columns of Parquet have names, too, that may say a unit
-  const { fileUnits: _, ...text } = written;
-  const told = toldOf(text);
-  if (told.length === 0) return { ...settings, written: { ...written, headerLine: 1 } };
-  throw new VeladisError("unknown-option", {
-    expected: "a file of delimited text, for the options that say how one and its numbers are written",
-    received: `${told.join(" ")}, and Parquet`,
-  });
-}
 
 /** What became of the rows of the input; of Parquet, whether each page has a checksum. */
 interface InputRead {
@@ -81,7 +64,7 @@ function requireRows({ rows }: Counts, file: string | undefined): void {
  * @throws {@link VeladisError} for options, input or output that cannot be; never for a single row
  */
 export async function runTable(io: Io, given: TableSettings): Promise<number> {
-  const settings = isParquet(given.file) ? settingsOfParquet(given) : given;
+  const settings = isParquet(given.file) ? { ...given, written: writtenParquet(given.written) } : given;
   const { json, keepGoing, file } = settings;
   const schemes = await confirmedOption(settings.confirmed, io, json, [settings.scheme]);
   const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme, schemes);
