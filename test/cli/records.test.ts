@@ -11,7 +11,7 @@ import { profilesInPrint } from "../references/random-vibration";
 import made from "../references/scipy-records.json";
 import { expectClose } from "../signal/close";
 import { veladis } from "./in-process";
-import { madeParquet } from "./parquet-file";
+import { madeParquet } from "./parquet/made-file";
 
 const folder = mkdtempSync(join(tmpdir(), "veladis-records-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
