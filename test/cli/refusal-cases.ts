@@ -255,6 +255,7 @@ const cases: readonly Case[] = [
   // exit codes and pictures
   [`${simulate}|--delay|1,2|--plot`, "time,level\n0,4\n1,5\n"], [`${overall}|--plot|--json`, "1\n2\n1\n2\n"],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--fail-from|E"], ["judge 4.1 mm/s rms|--scheme|compressor-handbook-rule|--machine|screw compressor|--fail-from|C"], [`${overall}|--fail-from|C`, "1\n2\n1\n2\n"],
+  [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--fail-from|C`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|screw compressor|--scheme|compressor-handbook-rule|--fail-from|C`],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.gif"], ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--replace"], ["judge DE-H 3.1, DE-V 2.2 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.svg"],
   ["judge --machine|pump 90 kW category II|--chart|verdict.svg", "4.1 mm/s rms\n"], [`${simulate}|--delay|1,2|--chart|history.svg`, "time,level\n0,4\n1,5\n"], [`judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|${folder}/no/verdict.svg`],
 ];

@@ -1,4 +1,5 @@
 import type { CommandPage } from "../options/command-page";
+import { failFrom } from "../options/fail-from";
 import { grouped } from "../options/option-row";
 import {
   allDigits,
@@ -24,6 +25,7 @@ export const tablePage = {
     'veladis table shaft.csv --column value --from "um pp" --to "mm/s rms" \\\n    --speed-column speed --speed-unit r/min --at 1x',
     'veladis table readings.csv --column value --from "mm/s rms" --machine "group 2 rigid" \\\n    --scheme iso-10816-3-2009 --out judged.csv',
     'veladis table readings.csv --column value --from "mm/s rms" --machine-column machine',
+    'veladis table readings.csv --column value --from "mm/s rms" \\\n    --machine "pump 90 kW 2980 r/min category II" --fail-from D',
   ],
   texts: { most: 1, what: "one file, as in veladis table readings.csv --column value" },
   options: {
@@ -120,6 +122,7 @@ export const tablePage = {
       json: { help: `${json.help}, in place of CSV` },
       explain: { help: `${explain.help}; with --json, since a row of CSV has no room for it` },
       "keep-going": keepGoing,
+      "fail-from": failFrom,
     }),
   },
   notes: [

@@ -35,11 +35,18 @@ function settingsOf(given: ParsedOptions<typeof tablePage.options>): TableSettin
     json: values.json,
     explain: values.explain,
     keepGoing: values["keep-going"],
+    failFrom: values["fail-from"],
   };
   if (settings.explain && !settings.json) {
     throw new VeladisError("unknown-option", {
       expected: "--explain with --json, since a row of CSV has no room for steps",
       received: "--explain alone",
+    });
+  }
+  if (settings.failFrom !== undefined && !judges(settings)) {
+    throw new VeladisError("missing-option", {
+      expected: "--machine, --machine-column or --scheme beside --fail-from: without them nothing is judged",
+      received: "--fail-from alone",
     });
   }
   if (settings.targets.length > 0 || judges(settings)) return settings;

@@ -149,5 +149,6 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
   const answered = (answers as unknown as RowAnswers).counts();
   io.err(summaryText(settings, { counts, answered, ...read, refusedPath: outputs.refusedPath, removed }));
-  return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
+  if (counts.refused > 0 && !keepGoing) return exitCodes.refused;
+  return answered.reached > 0 ? exitCodes.reached : exitCodes.done;
 }

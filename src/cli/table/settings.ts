@@ -1,4 +1,5 @@
 import type { WrittenAs } from "../delimited/written-as";
+import type { FailFrom } from "../options/fail-from";
 
 /** Where a fact of a row stands: in a column of its own, or the same for all rows. */
 export interface Mapped {
@@ -49,6 +50,8 @@ export interface TableSettings {
   /** Whether each row of JSON tells the steps to what was added to it. */
   readonly explain: boolean;
   readonly keepGoing: boolean;
+  /** The zone from which on a row that may be so bad is told by the exit code. */
+  readonly failFrom: FailFrom | undefined;
 }
 
 /** Whether rows are judged and not only converted. */
