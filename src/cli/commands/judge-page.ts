@@ -14,6 +14,7 @@ import {
   strict,
 } from "../options/shared-options";
 import { signalOptions } from "../options/signal-options";
+import { speedUnit } from "../options/speed-unit";
 
 /** The page of `judge`. */
 export const judgePage = {
@@ -70,6 +71,7 @@ export const judgePage = {
       help: "the reading, or the signal of one, with the machine stopped; of several points one for all, or one each behind the name of its point: whether they may be judged",
       example: '"0.4 mm/s rms"',
     },
+    "speed-unit": speedUnit,
     ...signalOptions,
     "crest-factor": crestFactor,
     uncertainty: {
