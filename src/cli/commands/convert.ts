@@ -8,7 +8,7 @@ import { stateNotes } from "../input/state-at-reading";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
 import { requireAlone } from "../options/parsed-arguments";
-import { requireNoSource, requireSignal, signalSource } from "../options/signal-options";
+import { requireSignal, signalSource } from "../options/signal-options";
 import { frequencyTold, requireBareSpeed } from "../options/speed-unit";
 import { answerLine, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
@@ -119,7 +119,6 @@ export async function convertReadings(
     return exitCodes.done;
   }
   if (column !== undefined) {
-    requireNoSource(settings.source);
     requireBareSpeed(settings.speedUnit, `at ${at ?? ""}`);
     return (await import("./convert-column")).convertColumn(io, settings);
   }

@@ -24,7 +24,7 @@ export const setpointsPage = {
       file: { argument: "<csv>", help: "readings of steady running", example: "steady.csv" },
       from: {
         argument: "<type>",
-        help: "what the readings of a file are written in",
+        help: "what the readings of a file are written in; a signal too, mV pk with --sensor or mA with --loop",
         example: '"g rms"',
         list: "types",
       },

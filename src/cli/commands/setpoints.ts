@@ -1,3 +1,4 @@
+import { isSignal, type SignalSource, wayOfSignal } from "../../amplitude/index";
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
 import type { Amplitude } from "../../reading/index";
@@ -19,6 +20,7 @@ import type { Io } from "../input/io";
 import { type LongestGap, longestGap, longestGapText } from "../input/longest-gap";
 import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
+import { signalColumn } from "../input/signal-column";
 import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
 import type { ParsedOptions, Values } from "../options/option-row";
@@ -49,14 +51,24 @@ interface KnownBaseline {
   readonly gap?: LongestGap;
 }
 
+/** That of sensor and loop which reads a file in such a signal; the other tells the setpoints alone. */
+function sourceOf(from: string, values: Said): SignalSource {
+  const way = wayOfSignal(`12 ${from}`) as keyof SignalSource;
+  const told = values[way];
+  return told === undefined ? {} : { [way]: told };
+}
+
 async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
   const { values } = given;
-  const { file, times: written } = values;
+  const { file, times: timesAs } = values;
   if (file === undefined) return { known: vibrationOf(requireOption(given, "baseline"), signalSource(values)) };
-  const as = requireOption(given, "from");
+  const written = requireOption(given, "from");
+  // beside readings that are vibrations, sensor and loop tell the setpoints alone
+  const source = isSignal(`12 ${written}`) ? sourceOf(written, values) : {};
+  const as = signalColumn(written, source)?.type ?? written;
   const first = values["start-up"];
   const timed = first !== undefined || values.time !== undefined;
-  if (!timed && written !== undefined) {
+  if (!timed && timesAs !== undefined) {
     throw new VeladisError("missing-option", {
       expected: "--time or --start-up beside --times: without them no times are read",
       received: "--times alone",
@@ -72,14 +84,15 @@ async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline>
   }
   const { levels, times, told } = await csvLevels(stream, {
     file: namedFile(file) ?? "standard input",
-    from: as,
+    from: written,
+    source,
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
     column: values.column,
     faults: "never",
     timed,
     time: values.time,
-    ...(written !== undefined && { times: written }),
+    ...(timesAs !== undefined && { times: timesAs }),
   });
   const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, start: from } }) });
   const gap = timed ? longestGap(times) : undefined;

@@ -29,7 +29,7 @@ function highestOf(levels: readonly Float64Array[]): Float64Array {
 export async function simulateVote(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
   const told = voteTold(given);
-  const from = requireOption(given, "from");
+  const from = writtenOf(given).as;
   const longest = longestGapOf(given);
   const [column, ...others] = told.columns;
   // Settings are read before the file, so that a slip in them shows at once.

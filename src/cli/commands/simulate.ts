@@ -41,7 +41,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const settings = settingsOf(given);
   const thresholds = thresholdsOf(settings.threshold);
   const delays = delaysOf(given);
-  const from = requireOption(given, "from");
+  const from = writtenOf(given).as;
   const commands = commandsOf(values.commands);
   const longest = longestGapOf(given);
   // Settings are read before the file, so that a slip in them shows at once.

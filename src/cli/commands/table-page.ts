@@ -13,6 +13,7 @@ import {
   schemeFound,
   strict,
 } from "../options/shared-options";
+import { signalOptions } from "../options/signal-options";
 
 /** The page of `table`. */
 export const tablePage = {
@@ -71,10 +72,11 @@ export const tablePage = {
     ...grouped("the same for all rows", {
       from: {
         argument: "<type>",
-        help: "the reading type, or the unit where the detector is told apart",
+        help: "the reading type, or the unit where the detector is told apart; a signal too, mV pk with --sensor or mA with --loop",
         example: '"mm/s rms"',
         list: "types",
       },
+      ...signalOptions,
       detector: { argument: "<detector>", help: "the detector", example: "rms", list: "detectors" },
       at: {
         argument: "<frequency>",

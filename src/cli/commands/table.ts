@@ -4,6 +4,7 @@ import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, requireOption, targetsOf } from "../options/option-values";
+import { signalSource } from "../options/signal-options";
 import { judges, type TableSettings } from "../table/settings";
 import type { tablePage } from "./table-page";
 
@@ -22,6 +23,7 @@ function settingsOf(given: ParsedOptions<typeof tablePage.options>): TableSettin
     speedUnit: values["speed-unit"],
     background: { column: values["background-column"], fixed: values.background },
     crestFactor: crest === undefined ? undefined : parseNumeral(crest, "a crest factor"),
+    source: signalSource(values),
     targets: targetsOf(values.to),
     machine: values.machine,
     machineColumns: values["machine-column"],

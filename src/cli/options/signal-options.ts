@@ -46,18 +46,3 @@ export function requireSignal(source: SignalSource, ...written: readonly (string
     option,
   });
 }
-
-/**
- * Refuses a sensor or a loop beside a column: its cells are numbers of vibration.
- *
- * @throws {@link VeladisError} `unknown-option`
- */
-export function requireNoSource(source: SignalSource): void {
-  const [option] = Object.keys(source);
-  if (option === undefined) return;
-  throw new VeladisError("unknown-option", {
-    expected: `--${option} for readings and lines of them: the cells of a column are numbers of vibration`,
-    received: `--${option} with --column`,
-    option,
-  });
-}

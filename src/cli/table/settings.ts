@@ -1,4 +1,6 @@
+import type { SignalSource } from "../../amplitude/index";
 import type { WrittenAs } from "../delimited/written-as";
+import { type SignalColumn, signalColumn } from "../input/signal-column";
 import type { FailFrom } from "../options/fail-from";
 
 /** Where a fact of a row stands: in a column of its own, or the same for all rows. */
@@ -28,6 +30,8 @@ export interface TableSettings {
   /** The reading with the machine stopped. */
   readonly background: Mapped;
   readonly crestFactor: number | undefined;
+  /** What turns readings in volts, mA or per cent into vibrations. */
+  readonly source: SignalSource;
   /** Reading types of the columns to add. */
   readonly targets: readonly string[];
   /** Machine in words, the same for all rows. */
@@ -57,4 +61,10 @@ export interface TableSettings {
 /** Whether rows are judged and not only converted. */
 export function judges({ scheme, machine, machineColumns }: TableSettings): boolean {
   return scheme !== undefined || machine.trim() !== "" || machineColumns.length > 0;
+}
+
+/** How the readings become vibrations where they are the same signal in all rows. */
+export function signalOf({ from, detector, source }: TableSettings): SignalColumn | undefined {
+  if (from.fixed === undefined) return undefined;
+  return signalColumn(detector.fixed === undefined ? from.fixed : `${from.fixed} ${detector.fixed}`, source);
 }
