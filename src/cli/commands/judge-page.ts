@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
+import { limits } from "../options/limits-option";
 import { chartOptions } from "../options/picture-options";
 import {
   confirmed,
@@ -55,11 +56,7 @@ export const judgePage = {
   options: {
     machine: { ...machine, default: "" },
     scheme: schemeFound,
-    limits: {
-      argument: "<A/B, B/C, C/D>",
-      help: "upper limits of zones A, B and C, of the maker or the site, in the place of a scheme",
-      example: '"2.8, 4.5, 7.1 mm/s rms"',
-    },
+    limits,
     confirmed,
     since: {
       argument: "<reading>",

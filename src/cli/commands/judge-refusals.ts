@@ -1,7 +1,5 @@
 import { zoneRules } from "../../conformity/index";
 import { requireChoice, VeladisError } from "../../core/index";
-import type { Scheme } from "../../severity/index";
-import { schemeOfLimits } from "../options/limits-option";
 import type { ParsedOptions } from "../options/option-row";
 import type { judgePage } from "./judge-page";
 
@@ -45,21 +43,5 @@ export function oneToDraw(received: string): VeladisError {
     expected: "one reading behind the command beside --chart",
     received,
     option: "chart",
-  });
-}
-
-/** The scheme of limits that are given, in the place of one that is named. */
-export function limitsAlone({
-  limits,
-  scheme,
-  confirmed,
-}: Pick<Values, "scheme" | "confirmed"> & {
-  readonly limits: string;
-}): Scheme {
-  if (scheme === undefined && confirmed.length === 0) return schemeOfLimits(limits);
-  throw new VeladisError("unknown-option", {
-    expected: "--limits in the place of --scheme and --confirmed",
-    received: scheme === undefined ? "--confirmed too" : "--scheme too",
-    option: "limits",
   });
 }

@@ -18,6 +18,7 @@ import { confirmedOption } from "../options/confirmed-option";
 import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
+import { limitsAlone } from "../options/limits-option";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
@@ -38,7 +39,7 @@ import { withinLine, withinText } from "../print/within-text";
 import { answerLines } from "./answer-lines";
 import { requireChart, writeChart } from "./chart-file";
 import type { judgePage } from "./judge-page";
-import { limitsAlone, oneToDraw, refuseOfOne, requireFits } from "./judge-refusals";
+import { oneToDraw, refuseOfOne, requireFits } from "./judge-refusals";
 
 /** What is printed of an answer: a page, a line among many, or data. */
 type Form = "page" | "line" | "data";
@@ -87,7 +88,8 @@ export async function judgeReadings(
   const full = fullAnswer(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
   const scheme =
-    limits === undefined ? await statedScheme(values.scheme, machine, schemes) : limitsAlone({ ...values, limits });
+    limitsAlone({ ...values, limits, "decimal-comma": false }, machine) ??
+    (await statedScheme(values.scheme, machine, schemes));
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),

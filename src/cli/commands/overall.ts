@@ -12,6 +12,7 @@ import { type SampleFile, sampleFile } from "../input/sample-file";
 import { confirmedOption } from "../options/confirmed-option";
 import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
+import { limitsAlone } from "../options/limits-option";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf, requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
@@ -64,12 +65,13 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const full = fullAnswer(values);
-  const judging = values.machine !== undefined || values.scheme !== undefined;
+  const judging = values.machine !== undefined || values.scheme !== undefined || values.limits !== undefined;
+  const machine = pointedWords(values.machine ?? "", values["decimal-comma"]);
   const judge = judging
     ? await (await import("../record/judge-record")).recordJudge({
         unit,
-        scheme: values.scheme,
-        machine: pointedWords(values.machine ?? "", values["decimal-comma"]),
+        scheme: limitsAlone(values, machine) ?? values.scheme,
+        machine,
         confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
         background: values.background,
       })
@@ -77,7 +79,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   for (const option of ["background", "fail-from"] as const) {
     if (judge !== undefined || values[option] === undefined) continue;
     throw new VeladisError("missing-option", {
-      expected: `--machine or --scheme beside --${option}: without them nothing is judged`,
+      expected: `--machine, --scheme or --limits beside --${option}: without them nothing is judged`,
       received: `--${option} alone`,
     });
   }

@@ -1,7 +1,7 @@
 import { isSignal, type SignalSource, wayOfSignal } from "../../amplitude/index";
-import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
-import type { Amplitude } from "../../reading/index";
+import { type Amplitude, format } from "../../reading/index";
 import {
   askedWarnings,
   type Baseline,
@@ -22,9 +22,10 @@ import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
 import { signalColumn } from "../input/signal-column";
 import { confirmedOption } from "../options/confirmed-option";
+import { limitsListed } from "../options/limits-option";
 import { namedScheme } from "../options/named-scheme";
 import type { ParsedOptions, Values } from "../options/option-row";
-import { bandOption, parts, requireOption } from "../options/option-values";
+import { bandOption, requireOption } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { signalSource, vibrationOf } from "../options/signal-options";
 import { cautionsText } from "../print/cautions-text";
@@ -111,16 +112,16 @@ function deviceOf(values: Said): Device {
   };
 }
 
-function limitsOf(values: Said) {
-  if (values.limits === undefined) return {};
-  const [lower, upper] = parts(values.limits);
-  if (lower === undefined || upper === undefined) {
-    throw new VeladisError("syntax", {
-      expected: '--limits with B/C and C/D, such as "4.5 mm/s rms, 7.1 mm/s rms"',
-      received: shown(values.limits),
-    });
-  }
-  return { limits: { "B/C": lower, "C/D": upper, source: "limits given by the user" } };
+const LIMITS =
+  '--limits with B/C and C/D, such as "4.5, 7.1 mm/s rms", or with A/B before them, such as "2.8, 4.5, 7.1 mm/s rms"';
+
+/** The limits to set from; a limit A/B before them plays no part, and is named. */
+function limitsOf({ limits: written }: Said) {
+  if (written === undefined) return {};
+  const { limits } = limitsListed(written, [2, 3], LIMITS);
+  const [upper, lower, best] = [...limits].reverse() as [Amplitude, Amplitude, Amplitude?];
+  const aside = best === undefined ? "" : `; A/B, ${format(best)}, plays no part`;
+  return { limits: { "B/C": lower, "C/D": upper, source: `limits given by the user${aside}` } };
 }
 
 /** Proposes setpoints for a machine. */

@@ -4,7 +4,6 @@ import { TripLogic, VotedTrip, voteAlternatives } from "../../trip/index";
 import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
-import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type VotedAnswer, votedLine, votedText } from "../print/voted-answer";
 import { gapsOf, hasFaults, historyFile, levelsText, writtenOf } from "./history-file";

@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
+import { limits } from "../options/limits-option";
 import { grouped } from "../options/option-row";
 import {
   allDigits,
@@ -103,6 +104,7 @@ export const tablePage = {
         list: "types",
       },
       scheme: schemeFound,
+      limits,
       confirmed,
       strict,
       digits: allDigits,

@@ -28,6 +28,7 @@ function settingsOf(given: ParsedOptions<typeof tablePage.options>): TableSettin
     machine: values.machine,
     machineColumns: values["machine-column"],
     scheme: values.scheme,
+    limits: values.limits,
     confirmed: values.confirmed,
     strict: values.strict,
     out: values.out,

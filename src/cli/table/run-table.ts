@@ -1,12 +1,13 @@
 import { stat } from "node:fs/promises";
 import { VeladisError } from "../../core/index";
 import { wholeAccount } from "../delimited/account-text";
+import { pointedWords } from "../delimited/decimal-words";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
 import { toldOf } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { confirmedOption } from "../options/confirmed-option";
-import { namedScheme } from "../options/named-scheme";
+import { givenScheme } from "../options/limits-option";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { byteSink } from "./byte-sink";
@@ -84,7 +85,8 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const settings = isParquet(given.file) ? settingsOfParquet(given) : given;
   const { json, keepGoing, file } = settings;
   const schemes = await confirmedOption(settings.confirmed, io, json, [settings.scheme]);
-  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme, schemes);
+  const told = { ...settings, "decimal-comma": settings.written.decimalComma };
+  const scheme = await givenScheme(told, pointedWords(settings.machine, settings.written.decimalComma), schemes);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
   const counts: Counts = { rows: 0, refused: 0 };

@@ -40,6 +40,8 @@ export interface TableSettings {
   readonly machineColumns: readonly string[];
   /** Id or file of the scheme; left out, the first that is for the machine. */
   readonly scheme: string | undefined;
+  /** Limits given in the place of a scheme. */
+  readonly limits: string | undefined;
   /** Files of confirmed limits. */
   readonly confirmed: readonly string[];
   readonly strict: boolean;
@@ -59,8 +61,8 @@ export interface TableSettings {
 }
 
 /** Whether rows are judged and not only converted. */
-export function judges({ scheme, machine, machineColumns }: TableSettings): boolean {
-  return scheme !== undefined || machine.trim() !== "" || machineColumns.length > 0;
+export function judges({ scheme, limits, machine, machineColumns }: TableSettings): boolean {
+  return limits !== undefined || scheme !== undefined || machine.trim() !== "" || machineColumns.length > 0;
 }
 
 /** How the readings become vibrations where they are the same signal in all rows. */
