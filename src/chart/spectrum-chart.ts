@@ -15,6 +15,7 @@ import {
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Assumption, type ReadingTypeText, significant } from "../reading/index";
 import type { Density, Spectrum } from "../signal/index";
+import { amplitudeAxis } from "./amplitude-axis";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
 import { BESIDE, type BesideAxis, besideAxis, besideTicks, drawnBeside } from "./beside-axis";
@@ -24,7 +25,6 @@ import { label, rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { requirePair } from "./require-pair";
 import { widthOf } from "./text-width";
-import { valueAxis } from "./value-axis";
 
 /** What {@link spectrumChart} draws. */
 export interface SpectrumChartOptions extends ChartOptions {
@@ -112,13 +112,6 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   });
 }
 
-/** The powers of ten from one number to another. */
-function decadesIn(lowest: number, highest: number): number[] {
-  const first = Math.ceil(Math.log10(lowest) - 1e-9);
-  const count = Math.floor(Math.log10(highest) + 1e-9) - first + 1;
-  return Array.from({ length: Math.max(0, count) }, (_, i) => Number(`1e${first + i}`));
-}
-
 /** The second axis, for lines that have a detector. */
 function besideOf({ beside, spectrum }: SpectrumChartOptions): BesideAxis | undefined {
   if (beside === undefined || spectrum.detector !== undefined)
@@ -128,28 +121,6 @@ function besideOf({ beside, spectrum }: SpectrumChartOptions): BesideAxis | unde
     received: shown(beside),
     option: "beside",
   });
-}
-
-/** An upright axis: linear from zero, or the decades of the lines, at most four. */
-function amplitudeAxis(
-  scale: "linear" | "log",
-  points: readonly CurvePoint[],
-  height: number,
-): { y: (value: number) => number; ticks: Tick[]; most: number; rounds: (top: number) => readonly number[] } {
-  const most = points.reduce((highest, { y }) => Math.max(highest, y), 0);
-  if (scale === "linear" || most <= 0) return valueAxis(most, height);
-  const least = points.reduce((lowest, { y }) => (y > 0 ? Math.min(lowest, y) : lowest), most);
-  const top = Math.ceil(Math.log10(most * 1.02));
-  const decades = Math.min(4, Math.max(1, top - Math.floor(Math.log10(least))));
-  const bottom = 10 ** (top - decades);
-  const y = scaleLog([bottom, 10 ** top], [height, 0]);
-  const ticks = Array.from({ length: decades + 1 }, (_, power) => Number(`1e${top - power}`));
-  return {
-    y: (value) => y(Math.max(value, bottom)),
-    ticks: ticks.map((value) => ({ at: y(value), text: tickText(value) })),
-    most: 10 ** top,
-    rounds: (highest) => decadesIn(highest / 10 ** decades, highest),
-  };
 }
 
 /** Places along the foot of the chart, and its ticks. */

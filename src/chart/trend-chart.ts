@@ -1,4 +1,3 @@
-import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
 import { inPlace, requireFinite, requireList, requireNonNegative, VeladisError, withParameters } from "../core/index";
@@ -12,7 +11,7 @@ import {
   significant,
 } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
-import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
+import { footAxis, sideAxis, tickText } from "./axis";
 import { BESIDE, besideAxis, besideTicks, drawnBeside } from "./beside-axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
@@ -20,7 +19,7 @@ import { gappedCurve } from "./gaps";
 import { curveBoxes, levelIn, levelLines } from "./levels";
 import { rounded, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
-import { widthOf } from "./text-width";
+import { DAY, dateText, timeAxis } from "./time-axis";
 import { valueAxis } from "./value-axis";
 import { notDrawnNotes } from "./within";
 import { zoneBands } from "./zone-bands";
@@ -68,7 +67,6 @@ const own = /* @__PURE__ */ Object.freeze({
   height: true,
 } as const);
 
-const DAY = 86_400_000;
 const LEFT = 46;
 /** Room at the right, with the letters of zones in it. */
 const RIGHT = 28;
@@ -118,30 +116,6 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
     .sort((a, b) => a.x - b.x);
   if (points.some(({ y }) => Number.isFinite(y))) return points;
   throw new VeladisError("missing-option", { expected: "at least one reading with its time", received: "times alone" });
-}
-
-function dateText(time: number): string {
-  return new Date(time).toISOString().slice(0, 10);
-}
-
-/** Places and words of the ticks of time. */
-function timeAxis(from: number, to: number, width: number, dated: boolean) {
-  const count = Math.max(2, Math.round(width / 80));
-  if (!dated) {
-    const x = scaleLinear([from, to === from ? from + 1 : to], [0, width]);
-    return { x: (t: number) => x(t), ticks: x.ticks(count).map((t) => ({ at: x(t), text: tickText(t) })) };
-  }
-  const x = scaleUtc([from, to === from ? from + 86_400_000 : to], [0, width]);
-  const all = x.ticks(count);
-  const digits = all.every((date) => date.getUTCDate() === 1 && date.getUTCHours() === 0) ? 7 : 10;
-  const short = to - from <= 3 * 86_400_000;
-  const text = (date: Date): string =>
-    short ? date.toISOString().slice(5, 16).replace("T", " ") : date.toISOString().slice(0, digits);
-  const ticks = spacedTicks(
-    all.map((date) => ({ at: x(date), text: text(date) })),
-    (words) => widthOf(words) + 12,
-  );
-  return { x: (t: number) => x(t), ticks };
 }
 
 /**

@@ -120,7 +120,7 @@ function limitsOf({ limits: written }: Said) {
   if (written === undefined) return {};
   const { limits } = limitsListed(written, [2, 3], LIMITS);
   const [upper, lower, best] = [...limits].reverse() as [Amplitude, Amplitude, Amplitude?];
-  const aside = best === undefined ? "" : `; A/B, ${format(best)}, plays no part`;
+  const aside = best === undefined ? "" : ` (A/B of ${format(best)} plays no part)`;
   return { limits: { "B/C": lower, "C/D": upper, source: `limits given by the user${aside}` } };
 }
 

@@ -4,12 +4,13 @@ import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { type Amplitude, agreedHertz, isClipped, parseAmplitude, writtenValue } from "../../reading/index";
 import { pointedWords } from "../delimited/decimal-words";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
-import { numberCell, pointed, requireNoneInColumn } from "../delimited/number-cell";
+import { pointed, requireNoneInColumn } from "../delimited/number-cell";
 import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf, unitBelow } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
 import { measured } from "../input/signal-column";
+import { numberIn } from "./cell-number";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, signalOf, type TableSettings } from "./settings";
 import { unitCheck } from "./unit-check";
@@ -31,32 +32,6 @@ type Cells = readonly string[];
 type Reader<T> = (cells: Cells) => T;
 
 const order = /^(\d+(?:\.\d+)?)\s*[x×]$/i;
-
-/** A short plain decimal, exactly: digits and power of ten are both whole numbers that 64 bits hold. */
-function shortNumber(cell: string): number {
-  const { length } = cell;
-  if (length === 0 || length > 15) return Number.NaN;
-  let digits = 0;
-  let point = -1;
-  for (let i = 0; i < length; i++) {
-    const code = cell.charCodeAt(i) - 48;
-    if (code >= 0 && code <= 9) digits = digits * 10 + code;
-    else if (code === -2 && point < 0) point = i;
-    else return Number.NaN;
-  }
-  if (point < 0) return digits;
-  return length === 1 ? Number.NaN : digits / (tens[length - point - 1] as number);
-}
-
-const tens = Array.from({ length: 16 }, (_, power) => 10 ** power);
-
-function numberIn(cell: string, decimalComma: boolean): number {
-  const text = decimalComma ? pointed(cell) : cell;
-  const short = shortNumber(text);
-  if (short >= 0) return short;
-  const value = plainNumeral.test(text) ? Number(text) : Number.NaN;
-  return Number.isFinite(value) ? value : numberCell(cell, "a reading", decimalComma);
-}
 
 /** A text on one line: tabs and line ends part what is kept of a row. */
 function oneLine(text: string): string {

@@ -1,6 +1,6 @@
 import type { Scheme, Verdict } from "../../severity/index";
 import type { ReadAtState } from "../input/state-at-reading";
-import { labelled } from "./labelled";
+import { labelled } from "../print/labelled";
 
 const NONE = /^(?:no|0(?:\.0+)?\s*(?:%|per ?cent|[kM]W))$/i;
 
