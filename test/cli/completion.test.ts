@@ -17,8 +17,8 @@ describe("what can follow", () => {
   });
 
   it("an option of the command that has not been given", async () => {
-    expect(await following("judge", "--s")).toEqual(["--scheme", "--since", "--sensor", "--strict"]);
-    expect(await following("judge", "--strict", "--s")).toEqual(["--scheme", "--since", "--sensor"]);
+    expect(await following("judge", "--s")).toEqual(["--scheme", "--since", "--speed-unit", "--sensor", "--strict"]);
+    expect(await following("judge", "--strict", "--s")).toEqual(["--scheme", "--since", "--speed-unit", "--sensor"]);
     expect(await following("table", "--machine-column", "a", "--machine-c")).toEqual(["--machine-column"]);
     expect(await following("plan", "")).toContain("--threshold");
   });

@@ -314,9 +314,18 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judge 4.1 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1,480 r/min|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1.100,5 kW|--decimal-comma"], ["judge 4,1,2 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"],
   ["judg 4.1|mm/s|rms"], ["help chek"],
+  // readings as people write them, signals of points and columns
+  ["3 mm/s rms at 3000 to um pp"], ["3 mm/s rms at 50 Hz to um pp|--speed-unit|r/min"], ["4 mm/s rms, speed 1485"], ["4 mm/s rms, load 80 %, load 70 %"], ["4 mm/s rms, speed 1485 r/min, speed 1480 r/min"],
+  ["--to|mm/s rms|--file|-", "Feed pump C:\nP-102\tDE-H\t3.1\t2.2 mm/s rms\n"],
+  ["judge DE-H 3.2 mA, DE-V 12 mA|--loop|0 to 20 mm/s rms|--machine|pump 90 kW"], ["judge DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms|--sensor|100 mV/g|--machine|pump 90 kW"], ["judge DE-H, DE-V 12 mA of 0 to 20 mm/s rms|--machine|pump 90 kW"],
+  ["judge DE-H 4 mm/s rms, DE-V 2 mm/s rms|--limits|2, 4 mm/s rms"],
+  ["table --column|1|--from|mA|--loop|0 to 20 mm/s rms|--to|mm/s rms", "level\n3.7\n"], ["table --column|1|--to|mm/s rms|--loop|0 to 20 mm/s rms", "level\n20.8 mA\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk|--sensor|100 mV/g", "level\n4.1\n"], ["table --column|1|--from|mV pk at 80 Hz|--to|in/s pk|--sensor|100 mV/g", "level\n98\n"],
+  [`${simulate}|--delay|1|--loop|0 to 20 mm/s rms`, "time,level\n0,4.1\n"],
+  ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms|--machine|pump 1180 r/min"],
   // exit codes and pictures
   [`${simulate}|--delay|1,2|--plot`, "time,level\n0,4\n1,5\n"], [`${overall}|--plot|--json`, "1\n2\n1\n2\n"],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--fail-from|E"], ["judge 4.1 mm/s rms|--scheme|compressor-handbook-rule|--machine|screw compressor|--fail-from|C"], [`${overall}|--fail-from|C`, "1\n2\n1\n2\n"],
+  [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--fail-from|C`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|screw compressor|--scheme|compressor-handbook-rule|--fail-from|C`],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.gif"], ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--replace"], ["judge DE-H 3.1, DE-V 2.2 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.svg"],
   ["judge --machine|pump 90 kW category II|--chart|verdict.svg", "4.1 mm/s rms\n"], [`${simulate}|--delay|1,2|--chart|history.svg`, "time,level\n0,4\n1,5\n"], [`judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|${folder}/no/verdict.svg`],
 ];

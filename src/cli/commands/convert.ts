@@ -1,15 +1,15 @@
 import { type ConvertedAmplitude, equivalents } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { assumedText, historyOf, isUncertain } from "../../reading/index";
-import type { Sentence } from "../../sentence/index";
 import { toldOf, writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
-import { splitPlace } from "../input/split-place";
+import { stateNotes } from "../input/state-at-reading";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
 import { requireAlone } from "../options/parsed-arguments";
-import { requireNoSource, requireSignal, signalSource } from "../options/signal-options";
+import { requireSignal, signalSource } from "../options/signal-options";
+import { frequencyTold, requireBareSpeed } from "../options/speed-unit";
 import { answersOf, numberText } from "../print/answer";
 import type { answerLine } from "../print/answer-line";
 import { exitCodes } from "../print/exit-codes";
@@ -19,10 +19,17 @@ import { textTable } from "../print/text-table";
 import { uncertainText, uncertaintyNote } from "../print/uncertain";
 import { answerLines } from "./answer-lines";
 import type { convertPage } from "./convert-page";
-import { type ConvertSettings, sentenceOf } from "./convert-settings";
+import { type ConvertSettings, type NotedSentence, sentenceOf } from "./convert-settings";
+import { placedSentences } from "./placed-sentences";
+
+/** What was noted beside the reading, for behind its answer. */
+function notesText({ state }: NotedSentence): string {
+  const notes = stateNotes(state);
+  return notes.length === 0 ? "" : `  (${notes.join("; ")})`;
+}
 
 /** A reading in all everyday types, as a table. */
-function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string {
+function equivalentsTable(sentence: NotedSentence, settings: ConvertSettings): string {
   const { reading, written, options } = sentence;
   const rows = equivalents(reading, options);
   const cell = (answer: ConvertedAmplitude): string => numberText(answer, settings.digits);
@@ -37,14 +44,15 @@ function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string
   const cells = rows.flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
   const steps = settings.explain ? explainedText(cells.map((one) => [`${one.unit} ${one.detector}`, one])) : "";
   const k = isUncertain(historyOf(reading)) ? `\n± are expanded uncertainties, k = 2  ${note}`.trimEnd() : "";
-  return `${written} ${how}${stateText(reading)}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
+  return `${written} ${how}${stateText(reading)}${notesText(sentence)}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
 }
 
 /** What writes an answer as a line of JSON, loaded where it is asked for. */
 type InJson = typeof answerLine | undefined;
 
 /** The answer to one sentence, as it is printed. */
-function answerText(sentence: Sentence, settings: ConvertSettings, inJson: InJson, extra: object = {}): string {
+function answerText(sentence: NotedSentence, settings: ConvertSettings, inJson: InJson, given: object = {}): string {
+  const extra = { ...given, ...sentence.state };
   const { digits, explain } = settings;
   const targets = sentence.targets.length > 0 ? sentence.targets : settings.targets;
   if (inJson !== undefined) {
@@ -59,17 +67,21 @@ function answerText(sentence: Sentence, settings: ConvertSettings, inJson: InJso
   const lines = answers.map((answer) =>
     `${sentence.written} = ${uncertainText(answer, digits)}  ${assumedText(answer)} ${uncertaintyNote(answer)}`
       .replace(/ {3,}/, "  ")
-      .trimEnd(),
+      .trimEnd()
+      .concat(notesText(sentence)),
   );
   const named = answers.map((answer, i) => [answers.length > 1 ? (targets[i] as string) : "", answer] as const);
   return `${lines.join("\n")}\n${explain ? explainedText(named) : ""}`;
 }
 
-/** The answer to a line of standard input, behind its place if it has one. */
+/** The answers to a line of standard input, each behind its place if it has one. */
 function lineText(text: string, settings: ConvertSettings, inJson: InJson, line: number): string {
-  const [place, reading] = splitPlace(text);
-  const answer = answerText(sentenceOf(reading, settings), settings, inJson, { line, ...(place && { place }) });
-  return place && !settings.json ? `${place}: ${answer}` : answer;
+  return placedSentences(text, settings)
+    .map(({ place, sentence }) => {
+      const answer = answerText(sentence(), settings, inJson, { line, ...(place && { place }) });
+      return place && !settings.json ? `${place}: ${answer}` : answer;
+    })
+    .join("");
 }
 
 /** Converts one reading, lines of readings, a route file or a column of a CSV file. */
@@ -82,14 +94,19 @@ export async function convertReadings(
     ...{
       targets: targetsOf(to),
       from,
-      at,
+      at: frequencyTold(at, values["speed-unit"]),
       file: column === undefined ? file : namedFile(file),
       column,
       digits: digitsOf(digits),
       explain,
       json,
     },
-    ...{ written: writtenAs(values), source: signalSource(values), keepGoing: values["keep-going"] },
+    ...{
+      written: writtenAs(values),
+      source: signalSource(values),
+      speedUnit: values["speed-unit"],
+      keepGoing: values["keep-going"],
+    },
   };
   for (const option of ["file", "column"] as const) if (values[option] !== undefined) requireAlone(option, texts);
   const told = toldOf(settings.written);
@@ -102,11 +119,12 @@ export async function convertReadings(
   const inJson = json ? (await import("../print/answer-line")).answerLine : undefined;
   if (texts.length > 0) {
     requireSignal(settings.source, `${texts.join(" ")} ${from ?? ""}`.trim());
+    requireBareSpeed(settings.speedUnit, texts.join(" "), at === undefined ? undefined : `at ${at}`);
     await io.out(answerText(sentenceOf(texts.join(" "), settings), settings, inJson));
     return exitCodes.done;
   }
   if (column !== undefined) {
-    requireNoSource(settings.source);
+    requireBareSpeed(settings.speedUnit, `at ${at ?? ""}`);
     return (await import("./convert-column")).convertColumn(io, settings);
   }
   if (file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);

@@ -4,13 +4,11 @@ import { frequency } from "../../frequency/index";
 import { type Amplitude, format, parsedType, significant } from "../../reading/index";
 import { type Band, noiseBandwidth, type WindowName, windowName, windowWeights } from "../../signal/index";
 import { accountText } from "../delimited/account-text";
-import { pointedWords } from "../delimited/decimal-words";
 import { writtenAs } from "../delimited/written-as";
 import { csvFrequencies } from "../input/csv-frequencies";
 import type { Io } from "../input/io";
 import { lineType } from "../input/line-type";
 import { namedFile } from "../input/open-file";
-import { confirmedOption } from "../options/confirmed-option";
 import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import { onlyColumn } from "../options/only-column";
@@ -18,7 +16,6 @@ import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf } from "../options/option-values";
 import { requireFitting } from "../options/options-beside";
 import { ordersOption, requireSpeed } from "../options/orders-option";
-import { requireJudging } from "../options/require-judging";
 import { tellingOption } from "../options/telling-option";
 import { isParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
@@ -26,6 +23,7 @@ import { type Explained, explainedSteps, explainedText } from "../print/explaine
 import { jsonLine } from "../print/json-line";
 import { type Plot, plotText } from "../print/plot-text";
 import { drawnLines } from "../record/drawn-lines";
+import { judgeAsked } from "../record/judge-asked";
 import { type LinesSettings, levelOfLines, linearLines, ordersOfLines, peaksOfLines } from "../record/lines-analysis";
 import { linesText } from "../record/lines-text";
 import { rowsOfFile } from "../record/rows-of-file";
@@ -89,18 +87,8 @@ export async function printLines(given: ParsedOptions<typeof overallPage.options
       return { negative: type.reference > 0, empty: false };
     },
   });
-  const judging = values.machine !== undefined || values.scheme !== undefined;
-  requireJudging(values, judging);
   requireGapless(values);
-  const judge = judging
-    ? await (await import("../record/judge-record")).recordJudge({
-        unit: type.unit,
-        scheme: values.scheme,
-        machine: pointedWords(values.machine ?? "", values["decimal-comma"]),
-        confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
-        background: values.background,
-      })
-    : undefined;
+  const judge = await judgeAsked(values, io, type.unit);
   const band: Band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const bandwidth = values["noise-bandwidth"];
   const settings: LinesSettings = {

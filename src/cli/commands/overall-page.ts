@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
+import { limits } from "../options/limits-option";
 import { chartOptions, plot } from "../options/picture-options";
 import { confirmed, digits, explain, fileOptions, full, json, machine, schemeFound } from "../options/shared-options";
 
@@ -156,6 +157,7 @@ export const overallPage = {
     },
     machine: { ...machine, help: "the machine in words, to judge the level by the scheme that is for it" },
     scheme: schemeFound,
+    limits,
     background: {
       argument: "<reading>",
       help: "the level with the machine stopped: whether this one may be judged",

@@ -4,22 +4,20 @@ import { frequency } from "../../frequency/index";
 import { type AmplitudeType, format, parsedType, type ReadingType, significant } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
-import { pointedWords } from "../delimited/decimal-words";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
-import { confirmedOption } from "../options/confirmed-option";
 import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf, requireOption } from "../options/option-values";
 import { ordersOption, requireSpeed } from "../options/orders-option";
-import { requireJudging } from "../options/require-judging";
 import { tellingOption, toldOption } from "../options/telling-option";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { plotText } from "../print/plot-text";
+import { judgeAsked } from "../record/judge-asked";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
@@ -84,17 +82,7 @@ export async function printRecord(
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   requireSpeed(values);
   const full = fullAnswer(values);
-  const judging = values.machine !== undefined || values.scheme !== undefined;
-  const judge = judging
-    ? await (await import("../record/judge-record")).recordJudge({
-        unit,
-        scheme: values.scheme,
-        machine: pointedWords(values.machine ?? "", values["decimal-comma"]),
-        confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
-        background: values.background,
-      })
-    : undefined;
-  requireJudging(values, judging);
+  const judge = await judgeAsked(values, io, unit);
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { format: stored, endian, scale, time, resample } = values;

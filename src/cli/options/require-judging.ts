@@ -15,7 +15,7 @@ export function requireJudging(values: OfVerdict, judging: boolean): void {
   for (const option of ["background", "fail-from"] as const) {
     if (judging || values[option] === undefined) continue;
     throw new VeladisError("missing-option", {
-      expected: `--machine or --scheme beside --${option}: without them nothing is judged`,
+      expected: `--machine, --scheme or --limits beside --${option}: without them nothing is judged`,
       received: `--${option} alone`,
     });
   }

@@ -64,8 +64,8 @@ function widestBand(schemes: readonly Scheme[]): Band | undefined {
 /** What a record is judged by. */
 interface JudgedRecord {
   readonly unit: UnitSymbol;
-  /** The scheme that is named. */
-  readonly scheme: string | undefined;
+  /** The scheme that is named, or limits that are given in its place. */
+  readonly scheme: string | Scheme | undefined;
   readonly machine: string;
   readonly confirmed: readonly Scheme[] | undefined;
   /** The reading with the machine stopped. */
@@ -85,7 +85,7 @@ export async function recordJudge({
   confirmed,
   background,
 }: JudgedRecord): Promise<RecordJudge> {
-  const scheme = await statedScheme(name, machine, confirmed);
+  const scheme = typeof name === "object" ? name : await statedScheme(name, machine, confirmed);
   const all = confirmed === undefined ? {} : { schemes: confirmed };
   const { quantity } = units[unit];
   const place = quantity === "displacement" ? "either" : "housing";

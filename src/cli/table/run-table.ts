@@ -1,11 +1,12 @@
 import { stat } from "node:fs/promises";
 import { VeladisError } from "../../core/index";
 import { wholeAccount } from "../delimited/account-text";
+import { pointedWords } from "../delimited/decimal-words";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { confirmedOption } from "../options/confirmed-option";
-import { namedScheme } from "../options/named-scheme";
+import { givenScheme } from "../options/limits-option";
 import { isParquet, writtenParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
@@ -67,7 +68,8 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const settings = isParquet(given.file) ? { ...given, written: writtenParquet(given.written) } : given;
   const { json, keepGoing, file } = settings;
   const schemes = await confirmedOption(settings.confirmed, io, json, [settings.scheme]);
-  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme, schemes);
+  const told = { ...settings, "decimal-comma": settings.written.decimalComma };
+  const scheme = await givenScheme(told, pointedWords(settings.machine, settings.written.decimalComma), schemes);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
   const counts: Counts = { rows: 0, refused: 0 };
@@ -132,5 +134,6 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
   const answered = (answers as unknown as RowAnswers).counts();
   io.err(summaryText(settings, { counts, answered, ...read, refusedPath: outputs.refusedPath, removed }));
-  return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
+  if (counts.refused > 0 && !keepGoing) return exitCodes.refused;
+  return answered.reached > 0 ? exitCodes.reached : exitCodes.done;
 }
