@@ -13,11 +13,13 @@ import type { StoredSetpoint } from "../device/index";
 import type { Amplitude, Step } from "../reading/index";
 import type {
   Baseline,
+  BaselineMode,
   DelayAdvice,
   Outlier,
   Proposal,
   ProposalScheme,
   ProposedSetpoint,
+  RaisedSetpoints,
   Reason,
   SetpointWarning,
 } from "../setpoints/index";
@@ -155,6 +157,9 @@ export interface SetpointAnswers {
   readonly outlier: Outlier;
   readonly "without outliers": Baseline["withoutOutliers"];
   readonly proposal: Proposal & { readonly statistics?: Baseline; readonly asked?: StoredSetpoint };
+  readonly "baseline mode": BaselineMode;
+  readonly "proposal limits": NonNullable<Proposal["limits"]>;
+  readonly "raised setpoints": RaisedSetpoints;
   readonly "proposed setpoint": ProposedSetpoint;
   readonly "stored setpoint": StoredSetpoint;
   readonly "proposal scheme": ProposalScheme;

@@ -56,6 +56,11 @@ export function requestShape(): ShapeOf<SheetRequest> {
     baseline: "number or null",
     alarm: orNull(setpoint),
     trip: orNull(setpoint),
+    limits: orNull({ lower: "number", upper: "number or null" }),
+    raised: orNull({
+      ...{ factor: "number", hertz: ["number"], speed: ["number"], seconds: "number or null" },
+      ...{ alarm: orNull(readingShape), trip: orNull(readingShape), unprotected: ["text"], reasons },
+    }),
     statistical: orNull({ k: "number", value: "number", withoutOutliers: "number", reasons }),
     delay: { alarm: "number", trip: "number", longest: "number", reasons },
     hysteresis: { percent: "number", reasons },

@@ -17,6 +17,8 @@ export const baselineShape = {
   percentile: { percent: "number", value: "number" },
   outliers: [{ index: "number", value: "number", score: "number" }],
   withoutOutliers: { count: "number", mean: "number", standardDeviation: "number" },
+  modes: [{ mode: "text", count: "number", median: "number", spread: "number" }],
+  modesDiffer: "truth",
   warnings: ["text"],
   assumed: assumedShape,
   history: historyShape,

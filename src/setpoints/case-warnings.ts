@@ -16,6 +16,8 @@ export interface LimitCase {
   /** Level of the baseline, in `as`. */
   readonly base: Amplitude | null;
   readonly statistics: Baseline | null;
+  /** The alarm that is proposed, if any. */
+  readonly alarm: { readonly reasons: readonly Reason[] } | null;
   readonly as: string;
 }
 
@@ -34,7 +36,8 @@ function quantityWarnings({ leftOut, atSpeedOnly, speedVaries }: SetpointLimits,
 }
 
 /** What there is for an alarm where there are no limits. */
-function alarmWithoutLimits(statistics: Baseline | null): string {
+function alarmWithoutLimits({ alarm, statistics }: LimitCase): string {
+  if (alarm?.reasons.includes(setpointRules["multiple of baseline"])) return "the alarm is a multiple of the baseline";
   if (statistics === null) return "one reading without limits gives no alarm either";
   if (statistics.standardDeviation === 0) return "readings that are all alike give no alarm either";
   return "the alarm is statistical";
@@ -77,10 +80,11 @@ function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, 
   ];
 }
 
-function limitWarnings({ limits, used, base, statistics, as }: LimitCase): SetpointWarning[] {
+function limitWarnings(given: LimitCase): SetpointWarning[] {
+  const { limits, used, base, as } = given;
   const warnings = unverifiedWarnings(used);
   if (limits === null) {
-    const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(statistics)}`;
+    const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(given)}`;
     return [{ code: "no limits", text }, ...warnings];
   }
   if (limits.rule === setpointRules["api shaft"]) warnings.unshift({ code: "shaft rule", text: SHAFT_RULE });
