@@ -173,13 +173,13 @@ export const functions = /* @__PURE__ */ frozen({
   },
   setpoints: {
     usage: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "alarm and trip proposed from a baseline, with reasons, by the scheme that judge takes (of several the one with the lowest trip); a third argument names the scheme",
-    arity: [2, 3],
-    run: ([baseline, machine, scheme], schemes) =>
+    help: 'alarm and trip proposed from a baseline, with reasons, by the scheme that judge takes (of several the one with the lowest trip); further arguments name the scheme, multiples of the baseline ("alarm 1.5 times, trip 3 times") and a raised setpoint ("2 times from 900 to 1400 r/min for 30 s")',
+    arity: [2, 5],
+    run: ([baseline, machine, ...more], schemes) =>
       proposed(
         amplitude(baseline, "a baseline"),
         phrase(machine, "a machine"),
-        scheme === undefined ? undefined : phrase(scheme, "a scheme"),
+        more.map((one) => phrase(one, "a scheme, multiples or a raised setpoint")),
         schemes,
       ),
   },

@@ -1,6 +1,6 @@
 import type { LoopState } from "../reading/index";
 import { rangeWarnings } from "./loop-states";
-import { type ModesFound, modesText } from "./modes";
+import { differingModesText, type ModesFound } from "./modes";
 
 /** What is known of the readings of a baseline. */
 interface ReadingsKnown {
@@ -38,10 +38,7 @@ export function baselineWarnings(known: ReadingsKnown): readonly string[] {
       () =>
         `the readings scatter widely: their spread is ${Math.round((100 * spread) / median)} % of the median; are they of one steady state?`,
     ],
-    [
-      modesDiffer,
-      () => `the operating modes differ in their medians: ${modesText(modes, as)}; better a baseline of each mode`,
-    ],
+    [modesDiffer, () => differingModesText(modes, as)],
     [
       unjudged > 0,
       () => `${unjudged} readings are of modes with fewer than 3 readings, which are not compared with the others`,

@@ -3,6 +3,7 @@ import { type Amplitude, format, parsedType, significant } from "../reading/inde
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
 import { LOWER_PLACE } from "./machine-limits";
+import { differingModesText } from "./modes";
 import { type Reason, setpointRules } from "./reason";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
@@ -130,6 +131,9 @@ export function caseWarnings(given: LimitCase): SetpointWarning[] {
     warnings.push({ code: "single baseline", text: "the baseline is one reading: nothing is known of its scatter" });
   }
   const ofReading = base?.state === undefined ? [] : rangeWarnings([base.state], 1);
-  for (const text of statistics?.warnings ?? ofReading) warnings.push({ code: "poor baseline", text });
+  // what modes do to the setpoints is told by a warning of its own
+  const ofModes = statistics?.modesDiffer ? differingModesText(statistics.modes, statistics.as) : undefined;
+  const ofBaseline = statistics?.warnings.filter((text) => text !== ofModes);
+  for (const text of ofBaseline ?? ofReading) warnings.push({ code: "poor baseline", text });
   return warnings;
 }

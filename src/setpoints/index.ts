@@ -10,7 +10,8 @@ export type { Proposal, ProposalScheme, ProposedSetpoint } from "./proposal";
 export type { ProposalRequest } from "./proposal-request";
 export { proposeSetpoints } from "./propose-setpoints";
 export { type RaisedRange, type RaisedSetpoints, saysRaised } from "./raised";
-export { rangeText } from "./range-text";
+export { raisedText } from "./raised-text";
+export { askedHeading, rangeText } from "./range-text";
 export { type Reason, setpointRules } from "./reason";
 export { fixedHertz } from "./running-speed";
 export {

@@ -1,11 +1,9 @@
-import { VeladisError } from "../core/index";
+import { shown, VeladisError } from "../core/index";
 import { significant } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { modesText } from "./modes";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
-
-const NAME_ONE = 'name one, as in modes: { readings, only: "winter" }';
 
 /**
  * What is to be said of a baseline of operating modes whose medians differ: the lowest of them is taken.
@@ -23,7 +21,7 @@ export function modeWarnings(
   if (!modesDiffer || lowest === undefined || highest === undefined) return [];
   const refused = (expected: string): VeladisError =>
     new VeladisError("out-of-range", {
-      expected: `${expected}: ${NAME_ONE}`,
+      expected: `${expected}: name one, as in only: ${shown(lowest.mode)} of its modes, or --mode at the command`,
       received: `medians of ${modesText(modes, as)}`,
       option: "baseline",
     });

@@ -149,6 +149,11 @@ export function modesOf(modes: ModesOptions, values: Float64Array, kept: readonl
   };
 }
 
+/** What is said of a baseline whose modes differ. */
+export function differingModesText(modes: readonly BaselineMode[], as: string): string {
+  return `the operating modes differ in their medians: ${modesText(modes, as)}; better a baseline of each mode`;
+}
+
 /** The medians of modes, in words. */
 export function modesText(modes: readonly BaselineMode[], as: string): string {
   return `${modes.map(({ mode, median, count }) => `${shown(mode)} ${significant(median)} (${count} readings)`).join(", ")} ${as}`;

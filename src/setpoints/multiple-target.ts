@@ -72,6 +72,13 @@ function multipleWarnings(
   return warnings;
 }
 
+/** The limit that a multiple is held against, and the rule that bounds it. */
+function boundReasons({ kind, lower, upper, rule }: SetpointLimits, name: "alarm" | "trip"): Reason[] {
+  const { text, source } = name === "alarm" || upper === null ? lower : upper;
+  const bound = kind === "operation" ? (rule ?? setpointRules["fan limits"]) : setpointRules[`${name} cap`];
+  return [{ text: `held against ${text}`, source }, bound];
+}
+
 /**
  * Alarm or trip at a multiple of the baseline, no higher than the rules allow.
  *
@@ -88,11 +95,7 @@ export function multipleTarget(given: MultipleCase): ByMultiple {
   const reasons: Reason[] = [
     { text: note, source: STATED_MULTIPLES },
     setpointRules["multiple of baseline"],
-    ...(limits === null || !isLimited
-      ? []
-      : limits.kind === "operation"
-        ? [limits.rule ?? setpointRules["fan limits"]]
-        : [setpointRules[`${name} cap`]]),
+    ...(limits === null ? [] : boundReasons(limits, name)),
   ];
   const range = limits !== null && byRules !== null ? byRules.range : ([base.value, amplitude.value] as const);
   return { target: { amplitude, range, reasons }, warnings: multipleWarnings(given, wanted, amplitude) };

@@ -11,7 +11,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import { type Amplitude, format, significant } from "../reading/index";
+import { type Amplitude, format, plainNumber, significant } from "../reading/index";
 import type { ProposedSetpoint } from "./proposal";
 import { type Reason, setpointRules } from "./reason";
 
@@ -188,7 +188,7 @@ export function raisedSetpoints({ factor, range, seconds }: CheckedRange, given:
       `${where} nothing trips below ${format(trip)}: at running speed it would at ${format(given.trip.stored)}`,
       seconds === null
         ? "no time is stated for the raised setpoint: a machine that hangs within its speeds stays without its trip for as long; state it"
-        : `a device that does not end the raised setpoint after ${significant(seconds)} s leaves the machine without its trip for as long as it hangs within its speeds: prove it on the bench`,
+        : `a device that does not end the raised setpoint after ${plainNumber(seconds)} s leaves the machine without its trip for as long as it hangs within its speeds: prove it on the bench`,
       "no limit of a scheme is for speeds that are passed: whether the machine stands the raised trip there is for its maker to say",
       ...(carried === undefined
         ? ["no full scale of sensor or loop is stated: whether anything can reach the raised trip is not known"]

@@ -2,9 +2,11 @@ import type { StoredSetpoint } from "../../device/index";
 import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
 import {
+  askedHeading,
   type Baseline,
   type Proposal,
   type ProposedSetpoint,
+  raisedText,
   rangeText,
   type SetpointWarningCode,
 } from "../../setpoints/index";
@@ -73,13 +75,13 @@ function schemeLines({ schemes, as }: Proposal): string {
 
 /** A proposal as a person reads it, with what loop and sensor give at its setpoints. */
 export function proposalText(proposal: Proposal, signals = ""): string {
-  const { as, alarm, trip, statistical, delay, hysteresis, warnings } = proposal;
+  const { as, alarm, trip, raised, statistical, delay, hysteresis, warnings } = proposal;
   const assumed = assumptionLines(proposal) + labelled("set aside", proposal.setAside);
   const told = warnings.filter(({ code }) => !toldApart.includes(code));
   const table = textTable(
     [
       { title: as },
-      { title: "by the rules", align: "right" },
+      { title: askedHeading(proposal), align: "right" },
       { title: "as stored", align: "right" },
       { title: "clears below", align: "right" },
       { title: "rules allow", align: "right" },
@@ -95,6 +97,7 @@ export function proposalText(proposal: Proposal, signals = ""): string {
     schemeLines(proposal) +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
     `hysteresis   ${hysteresis.percent} % of the threshold\n` +
+    (raised === null ? "" : wrapped(raisedText(raised, as), " ".repeat(13), "raised       ")) +
     signals +
     (assumed === "" ? "" : `\n${assumed}`) +
     (told.length === 0 ? "" : `\nwarnings\n${dashed(told.map(({ text }) => text))}`) +
