@@ -5,6 +5,8 @@ import type {
   Explanation,
   LoopCurrent,
   LoopReading,
+  ProbeGap,
+  ProbeLength,
   VoltageReading,
 } from "../amplitude/index";
 import type { JournalUnbalance, PermissibleUnbalance } from "../balance/index";
@@ -83,6 +85,11 @@ export interface ReadingAnswers {
   readonly "loop reading": LoopReading;
   readonly "loop current": LoopCurrent;
   readonly "voltage reading": VoltageReading;
+  readonly "probe gap": ProbeGap;
+  readonly "probe length": ProbeLength;
+  readonly "probe room": ProbeGap["room"];
+  readonly "probe movement": NonNullable<ProbeGap["movement"]>;
+  readonly "probe swing": NonNullable<ProbeGap["swing"]>;
 }
 
 /** What is computed from samples. */

@@ -5,6 +5,7 @@ import { namesPoints, type Scheme } from "../severity/index";
 import { parseUncertain } from "../uncertainty/index";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
+import { gapReport } from "./gap-report";
 import { judged, judgedPoints } from "./judged";
 import { proposed } from "./proposed";
 import { amplitude, isAmplitude, kindText, opened, type Value } from "./value";
@@ -128,6 +129,18 @@ export const functions = /* @__PURE__ */ frozen({
         by === undefined ? text : `${text} ${/V/.test(text) ? "by" : "of"} ${phrase(by, "a sensor or a range")}`,
       );
     },
+  },
+  gap: {
+    usage: 'gap("-9.8 V", "200 mV/mil", "-2 to -18 V", "-10.4 V")',
+    help: "where a shaft stands by the gap voltage of a proximity probe: its sensitivity, its linear range and, for the movement, its cold gap voltage",
+    arity: [3, 4],
+    run: ([volts, sensitivity, range, cold]) =>
+      gapReport(
+        phrase(volts, "a gap voltage"),
+        phrase(sensitivity, "a sensitivity"),
+        phrase(range, "a linear range"),
+        cold === undefined ? undefined : phrase(cold, "a cold gap voltage"),
+      ),
   },
   at: {
     usage: 'at(a, "1480 r/min")',

@@ -14,14 +14,17 @@ interface Phrases {
 
 /** What each phrase is; two of a kind are refused. */
 function phrasesOf(more: readonly string[]): Phrases {
-  return more.reduce<Phrases>((all, text) => {
+  const all: { -readonly [Kind in keyof Phrases]: Phrases[Kind] } = {};
+  for (const text of more) {
     const kind = saysMultiples(text) ? "multiples" : saysRaised(text) ? "raised" : "scheme";
-    if (all[kind] === undefined) return { ...all, [kind]: text };
-    throw new VeladisError("out-of-range", {
-      expected: "one scheme, one text of multiples and one raised setpoint at the most",
-      received: `${shown(all[kind])} and ${shown(text)}`,
-    });
-  }, {});
+    if (all[kind] !== undefined)
+      throw new VeladisError("out-of-range", {
+        expected: "one scheme, one text of multiples and one raised setpoint at the most",
+        received: `${shown(all[kind])} and ${shown(text)}`,
+      });
+    all[kind] = text;
+  }
+  return all;
 }
 
 /** Setpoints proposed for a machine from its baseline, each with its first reason, and all that was assumed. */

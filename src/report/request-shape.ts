@@ -56,7 +56,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
     baseline: "number or null",
     alarm: orNull(setpoint),
     trip: orNull(setpoint),
-    limits: orNull({ lower: "number", upper: "number or null" }),
+    limits: orNull({ kind: "text", lower: "number", upper: "number or null" }),
     raised: orNull({
       ...{ factor: "number", hertz: ["number"], speed: ["number"], seconds: "number or null" },
       ...{ alarm: orNull(readingShape), trip: orNull(readingShape), unprotected: ["text"], reasons },

@@ -42,8 +42,13 @@ export interface Proposal {
   readonly baseline: number | null;
   readonly alarm: ProposedSetpoint | null;
   readonly trip: ProposedSetpoint | null;
-  /** The limits that they are set from (B/C and C/D, or alarm and shutdown), in `as`; null without limits. */
-  readonly limits: { readonly lower: number; readonly upper: number | null } | null;
+  /** The limits that they are set from, in `as`; null without limits. */
+  readonly limits: {
+    /** `zones`: B/C and C/D; `operation`: alarm and shutdown as printed. */
+    readonly kind: "zones" | "operation";
+    readonly lower: number;
+    readonly upper: number | null;
+  } | null;
   /** Alarm and trip within a range of speeds; null where none is raised. */
   readonly raised: RaisedSetpoints | null;
   /** Mean + k standard deviations, beside the rule; null for a baseline without scatter. */

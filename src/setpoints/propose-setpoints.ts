@@ -201,7 +201,11 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       baseline: base?.value ?? null,
       alarm,
       trip,
-      limits: limits && { lower: limits.lower.amplitude.value, upper: limits.upper?.amplitude.value ?? null },
+      limits: limits && {
+        kind: limits.kind,
+        lower: limits.lower.amplitude.value,
+        upper: limits.upper?.amplitude.value ?? null,
+      },
       raised,
       statistical: statistical && {
         k,

@@ -54,7 +54,7 @@ export const setpointShapes: ShapesOf<SetpointAnswers> = /* @__PURE__ */ frozen(
       asked: "stored setpoint?",
     },
   },
-  "proposal limits": { keys: { lower: "number", upper: "number|null" } },
+  "proposal limits": { keys: { kind: "text", lower: "number", upper: "number|null" } },
   "raised setpoints": {
     keys: {
       factor: "number",
