@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
+import { chartOptions, plot } from "../options/picture-options";
 import { skipBad, times } from "../options/series-options";
 import { band, confirmed, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
 import { signalOptions } from "../options/signal-options";
@@ -128,6 +129,6 @@ export const setpointsPage = {
       },
       delay: { argument: "<seconds>", help: "a trip delay of yours, to be judged", example: "4" },
     }),
-    ...grouped("answer", { sheet, name, explain, json }),
+    ...grouped("answer", { ...chartOptions, plot, sheet, name, explain, json }),
   },
 } as const satisfies CommandPage;

@@ -19,8 +19,10 @@ import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
-import { baselineText, proposalText, storedText } from "../print/proposal-text";
+import { baselineText, proposalPlot, proposalText, storedText } from "../print/proposal-text";
 import { signalsText } from "../print/signals-text";
+import { requireChart, writeChart } from "./chart-file";
+import { plotWidth } from "./plot-width";
 import { baselineFrom } from "./setpoint-baseline";
 import type { setpointsPage } from "./setpoints-page";
 
@@ -60,6 +62,8 @@ function limitsOf(values: Said) {
 /** Proposes setpoints for a machine. */
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
+  requireChart(values);
+  const width = plotWidth(io, { plot: values.plot, json: values.json });
   const source = signalSource(values);
   const { known, read, gap } = await baselineFrom(given, io);
   const words = values.machine === undefined ? undefined : pointedWords(values.machine, values["decimal-comma"]);
@@ -103,11 +107,15 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     source,
     hertz,
   );
+  const own = { ...(statistics && { statistics }), ...(asked && { asked }) };
+  await writeChart(values, [values.file, values.scheme, ...values.confirmed], async (theme) =>
+    (await import("../../chart/index")).setpointChart({ proposal, ...own, theme }),
+  );
   const signalLine = signals.trim().replace(/\s+/g, " ");
   const told = [leftOutText(read?.leftOut), longestGapText(gap)].filter((text) => text !== "");
   if (read !== undefined) io.err(seriesText(read, values.json) + (values.json ? "" : longestGapText(gap)));
   if (values.json) {
-    const answer = { ...proposal, ...(statistics && { statistics }), ...(asked && { asked }) };
+    const answer = { ...proposal, ...own };
     await io.out(
       jsonLine("proposal", answer, {
         ...(signals !== "" && { signals: signalLine }),
@@ -136,6 +144,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     (statistics === undefined ? "" : baselineText(statistics, read && columnsText(read.columns), read?.leftOut?.rows)) +
       (asked === undefined ? "" : `${storedText(asked)}\n`) +
       proposalText(proposal, signals) +
+      (values.plot ? `\n${proposalPlot(proposal, own, width)}` : "") +
       (values.explain ? explainedText(explained) : "") +
       cautionsText(),
   );

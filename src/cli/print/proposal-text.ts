@@ -9,9 +9,11 @@ import {
   raisedText,
   rangeText,
   type SetpointWarningCode,
+  scaleOfProposal,
 } from "../../setpoints/index";
 import { assumptionLines } from "./assumption-lines";
 import { labelled } from "./labelled";
+import { scaleText } from "./scale-text";
 import { textTable } from "./text-table";
 import { dashed, wrapped } from "./wrapped";
 
@@ -53,6 +55,20 @@ export function baselineText(
 /** What a device makes of a setpoint that was asked for. */
 export function storedText({ effect }: StoredSetpoint): string {
   return wrapped(`as asked     ${effect}`, " ".repeat(13), "");
+}
+
+const SCALE_KEY = "█ is the level, ··· what the rules allow or how far the readings of the baseline reach, │ a limit";
+
+/** A proposal on one scale, in block characters. */
+export function proposalPlot(
+  proposal: Proposal,
+  beside: NonNullable<Parameters<typeof scaleOfProposal>[1]>,
+  width: number,
+): string {
+  const { rows, marks, most } = scaleOfProposal(proposal, beside);
+  return rows.length === 0
+    ? "nothing to draw\n"
+    : scaleText({ unit: proposal.as, most, key: SCALE_KEY, lines: rows, marks }, width);
 }
 
 /** Warnings that stand on lines of their own. */
