@@ -1,4 +1,3 @@
-import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
 import { inPlace, requireFinite, requireList, requireNonNegative, VeladisError, withParameters } from "../core/index";
@@ -12,16 +11,16 @@ import {
   significant,
 } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
-import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
+import { footAxis, sideAxis, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
 import { curveBoxes, levelIn, levelLines } from "./levels";
-import { rounded, tag } from "./markup";
+import { rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
-import { widthOf } from "./text-width";
+import { timeAxis } from "./time-axis";
 import { valueAxis } from "./value-axis";
 import { notDrawnNotes } from "./within";
-import { zoneBands } from "./zone-bands";
+import { boundWords, zoneBands } from "./zone-bands";
 import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
 
 /** One reading of a trend. */
@@ -108,26 +107,6 @@ function dateText(time: number): string {
   return new Date(time).toISOString().slice(0, 10);
 }
 
-/** Places and words of the ticks of time. */
-function timeAxis(from: number, to: number, width: number, dated: boolean) {
-  const count = Math.max(2, Math.round(width / 80));
-  if (!dated) {
-    const x = scaleLinear([from, to === from ? from + 1 : to], [0, width]);
-    return { x: (t: number) => x(t), ticks: x.ticks(count).map((t) => ({ at: x(t), text: tickText(t) })) };
-  }
-  const x = scaleUtc([from, to === from ? from + 86_400_000 : to], [0, width]);
-  const all = x.ticks(count);
-  const digits = all.every((date) => date.getUTCDate() === 1 && date.getUTCHours() === 0) ? 7 : 10;
-  const short = to - from <= 3 * 86_400_000;
-  const text = (date: Date): string =>
-    short ? date.toISOString().slice(5, 16).replace("T", " ") : date.toISOString().slice(0, digits);
-  const ticks = spacedTicks(
-    all.map((date) => ({ at: x(date), text: text(date) })),
-    (words) => widthOf(words) + 12,
-  );
-  return { x: (t: number) => x(t), ticks };
-}
-
 /**
  * A trend of readings with baseline, alarm, trip and the zones of a severity table.
  *
@@ -189,13 +168,23 @@ export function trendChart(options: TrendChartOptions): string {
     const { y, ticks } = valueAxis(highest, height);
     const [first, last] = [points[0] as CurvePoint, points.at(-1) as CurvePoint];
     const dated = readings[0]?.time instanceof Date;
-    const { x, ticks: foot } = timeAxis(first.x, last.x, width, dated);
+    const { x, ticks: foot, unit: timeName, between } = timeAxis(points, width, dated ? undefined : timeUnit);
     const draw = line<CurvePoint>()
       .x((point) => rounded(x(point.x)))
       .y((point) => rounded(y(point.y)));
     const curve = reducedCurve(points, x);
     const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
-    const marked = levelLines(levels, y, width, curveBoxes(drawn, false));
+    const curves = curveBoxes(drawn, false);
+    const marked = levelLines(levels, y, width, [
+      ...curves,
+      ...bounds.map(({ value }) => ({ left: 0, right: width, top: y(value), bottom: y(value) })),
+    ]);
+    const limitWords = boundWords(
+      bounds.map(({ value }) => value),
+      y,
+      width,
+      [...curveBoxes(drawn, false), ...marked.boxes],
+    );
     const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
     const peak = values.reduce((a, b) => Math.max(a, b));
     return chartDocument(options, {
@@ -205,6 +194,7 @@ export function trendChart(options: TrendChartOptions): string {
         `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
       notes: [
         ...marked.notes,
+        ...limitWords.notes,
         ...(zones?.notes ?? []),
         ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
         ...notDrawnNotes(points),
@@ -223,11 +213,13 @@ export function trendChart(options: TrendChartOptions): string {
           ? ""
           : zoneBands({ names: zones.names, bounds: bounds.map(({ value }) => value), y, width, height }),
         sideAxis({ ticks, width, height, unit: as }),
-        footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
+        footAxis({ ticks: foot, width, height, unit: timeName }),
+        ...between.map((at) => stroke([at, height], [at, height + 4], "axis")),
         clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
         ...(points.length > 120
           ? []
           : points.map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+        limitWords.drawn,
         marked.drawn,
       ].join(""),
     });
