@@ -77,7 +77,7 @@ function written(text: string): RaisedRange {
 }
 
 /** A range of speeds and a factor, in hertz. */
-interface CheckedRange {
+export interface CheckedRange {
   readonly factor: number;
   readonly range: readonly [number, number];
   readonly seconds: number | null;
