@@ -41,7 +41,7 @@ export function baselineWarnings(known: ReadingsKnown): readonly string[] {
     [modesDiffer, () => differingModesText(modes, as)],
     [
       unjudged > 0,
-      () => `${unjudged} readings are of modes with fewer than 3 readings, which are not compared with the others`,
+      () => `modes with fewer than 3 readings are not compared with the others (${unjudged} of ${kept} readings)`,
     ],
     [
       uncertain > 0,

@@ -1,7 +1,6 @@
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { Amplitude } from "../../reading/index";
 import { type Baseline, baseline, type ModesOptions } from "../../setpoints/index";
-import { numberCell } from "../delimited/number-cell";
 import { writtenAs } from "../delimited/written-as";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
@@ -22,9 +21,7 @@ const ofFile = ["modes", "mode"] as const;
 /** The operating modes of a column: numbers where all of its cells are. */
 function modesOf(cells: readonly string[], only: string | undefined, decimalComma: boolean): ModesOptions {
   const numbers = cells.map((cell) => levelCell(cell, decimalComma));
-  const readings = numbers.every((one) => typeof one === "number")
-    ? cells.map((cell) => numberCell(cell, "a mode", decimalComma))
-    : cells;
+  const readings = numbers.every((one) => typeof one === "number") ? numbers : cells;
   return { readings, ...(only !== undefined && { only }) };
 }
 

@@ -29,7 +29,7 @@ function signalText(
           said(() => {
             const { current, percent } = currentLoop(loop);
             const { milliamperes, state } = current(level, at);
-            const share = `${significant(percent(milliamperes))} %`;
+            const share = `${significant(percent(milliamperes), 4)} %`;
             return isClipped(state)
               ? `beyond ${loop}: no current`
               : `${significant(milliamperes, 4)} mA, ${share} of ${loop}`;
