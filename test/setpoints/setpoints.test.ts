@@ -126,7 +126,10 @@ describe("baseline", () => {
     expect(at(3 + 3.5 * 1.4826).outliers).toEqual([]);
     expect(at(3 + 3.5 * 1.4826 + 1e-6).outliers).toMatchObject([{ index: 10 }]);
     expect(at(9)).toMatchObject({
-      warnings: ["1 of 11 readings lie more than 3.5 spreads from the median; look at each"],
+      warnings: [
+        "1 of 11 readings lie more than 3.5 spreads from the median; look at each",
+        "the readings scatter widely: their spread is 49 % of the median; are they of one steady state?",
+      ],
       withoutOutliers: { count: 10, mean: 3 },
     });
     expect(at(3).warnings).toEqual([]);
