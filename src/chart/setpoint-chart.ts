@@ -1,6 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import {
   isVerified,
+  orNothing,
   orNull,
   provenanceShape,
   provenances,
@@ -38,8 +39,8 @@ const shape = {
   baseline: "number or null",
   alarm: setpoint,
   trip: setpoint,
-  limits: /* @__PURE__ */ orNull({ kind: "text", lower: "number", upper: "number or null" }),
-  raised: /* @__PURE__ */ orNull({ alarm: /* @__PURE__ */ orNull(level), trip: /* @__PURE__ */ orNull(level) }),
+  limits: /* @__PURE__ */ orNothing({ kind: "text", lower: "number", upper: "number or null" }),
+  raised: /* @__PURE__ */ orNothing({ alarm: /* @__PURE__ */ orNull(level), trip: /* @__PURE__ */ orNull(level) }),
   provenance: provenanceShape,
   verified: "truth",
   confirmed: ["text"],

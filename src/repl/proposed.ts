@@ -63,7 +63,7 @@ export function proposed(
     report: [
       ...row("alarm", alarm),
       ...row("trip", trip),
-      ...(raised === null ? [] : [`raised: ${raisedText(raised, proposal.as)}`]),
+      ...(raised === undefined ? [] : [`raised: ${raisedText(raised, proposal.as)}`]),
       `delay: alarm ${delay.alarm} s, trip ${delay.trip} s; hysteresis ${hysteresis.percent} %`,
       ...used.slice(0, 1).map(({ standard, edition }) => `  by ${standard} (${edition})`),
       ...(how === "" ? [] : [`  assumed: ${how}`]),

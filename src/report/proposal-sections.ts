@@ -87,7 +87,7 @@ export function proposalSections(proposal: Proposal): SheetSection[] {
       list: [
         `on-delay: alarm ${delay.alarm} s, trip ${delay.trip} s; longer than ${delay.longest} s does not suit this machine`,
         `hysteresis: ${hysteresis.percent} % of the threshold`,
-        ...(raised === null ? [] : [`raised: ${raisedText(raised, as)}`]),
+        ...(raised === undefined ? [] : [`raised: ${raisedText(raised, as)}`]),
         ...(statistical === null
           ? []
           : [

@@ -56,9 +56,9 @@ export function requestShape(): ShapeOf<SheetRequest> {
     baseline: "number or null",
     alarm: orNull(setpoint),
     trip: orNull(setpoint),
-    limits: orNull({ kind: "text", lower: "number", upper: "number or null" }),
-    raised: orNull({
-      ...{ factor: "number", hertz: ["number"], speed: ["number"], seconds: "number or null" },
+    limits: orNothing({ kind: "text", lower: "number", upper: "number or null" }),
+    raised: orNothing({
+      ...{ factor: "number", hertz: ["number"], speed: ["number"], seconds: orNothing("number") },
       ...{ alarm: orNull(readingShape), trip: orNull(readingShape), unprotected: ["text"], reasons },
     }),
     statistical: orNull({ k: "number", value: "number", withoutOutliers: "number", reasons }),

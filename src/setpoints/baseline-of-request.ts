@@ -20,7 +20,7 @@ export interface RequestedBaseline {
 export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnLimits | undefined): RequestedBaseline {
   if (typeof baseline === "object" && baseline !== null && "median" in baseline) {
     requireShape(baseline, baselineShape, "baseline");
-    const [lowest] = baseline.modes;
+    const [lowest] = baseline.modes ?? [];
     if (baseline.modesDiffer && lowest !== undefined) {
       const note = `median of ${lowest.count} readings of the mode ${shown(lowest.mode)}, the lowest`;
       return {

@@ -70,10 +70,10 @@ export interface Baseline {
   readonly outliers: readonly Outlier[];
   /** Mean and standard deviation without the outliers. */
   readonly withoutOutliers: { readonly count: number; readonly mean: number; readonly standardDeviation: number };
-  /** The operating modes among the readings by rising median, each with three readings or more; none where none were told. */
-  readonly modes: readonly BaselineMode[];
+  /** The operating modes among the readings by rising median, each with three readings or more; left out where none were told. */
+  readonly modes?: readonly BaselineMode[];
   /** Whether their medians differ by more than scatter explains, and by more than a tenth. */
-  readonly modesDiffer: boolean;
+  readonly modesDiffer?: boolean;
   readonly warnings: readonly string[];
   /** What was assumed for any of the readings. */
   readonly assumed: readonly Assumption[];
@@ -215,8 +215,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       percentile: Object.freeze({ percent: percentile, value: quantile(sorted, percentile / 100) }),
       outliers: Object.freeze(outliers),
       withoutOutliers: Object.freeze({ count: good.length, ...meanAndDeviation(good) }),
-      modes: found.modes,
-      modesDiffer: found.modesDiffer,
+      ...(modes !== undefined && { modes: found.modes, modesDiffer: found.modesDiffer }),
       warnings: Object.freeze(warnings),
       assumed: level.assumed,
       history: level.history as readonly Step[],

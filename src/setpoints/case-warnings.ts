@@ -132,7 +132,7 @@ export function caseWarnings(given: LimitCase): SetpointWarning[] {
   }
   const ofReading = base?.state === undefined ? [] : rangeWarnings([base.state], 1);
   // what modes do to the setpoints is told by a warning of its own
-  const ofModes = statistics?.modesDiffer ? differingModesText(statistics.modes, statistics.as) : undefined;
+  const ofModes = statistics?.modesDiffer ? differingModesText(statistics.modes ?? [], statistics.as) : undefined;
   const ofBaseline = statistics?.warnings.filter((text) => text !== ofModes);
   for (const text of ofBaseline ?? ofReading) warnings.push({ code: "poor baseline", text });
   return warnings;

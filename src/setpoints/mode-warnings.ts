@@ -13,7 +13,7 @@ import type { SetpointWarning } from "./setpoint-warnings";
  *   of B/C, which is a significant change by itself, or there are no limits
  */
 export function modeWarnings(
-  { modes, modesDiffer, as }: Baseline,
+  { modes = [], modesDiffer, as }: Baseline,
   limits: SetpointLimits | null,
   inDevice: (value: number) => number,
 ): SetpointWarning[] {

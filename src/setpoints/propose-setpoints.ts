@@ -35,7 +35,7 @@ import { uncertainWarnings } from "./uncertain-warnings";
 import { rulesAmong } from "./unverified-warnings";
 
 /** The scatter of a baseline: of its lowest mode where its modes differ. */
-function spreadOf({ modes, modesDiffer, spread }: Baseline): number {
+function spreadOf({ modes = [], modesDiffer, spread }: Baseline): number {
   const [lowest] = modes;
   return modesDiffer && lowest !== undefined ? lowest.spread : spread;
 }
@@ -201,12 +201,14 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       baseline: base?.value ?? null,
       alarm,
       trip,
-      limits: limits && {
-        kind: limits.kind,
-        lower: limits.lower.amplitude.value,
-        upper: limits.upper?.amplitude.value ?? null,
-      },
-      raised,
+      ...(limits && {
+        limits: {
+          kind: limits.kind,
+          lower: limits.lower.amplitude.value,
+          upper: limits.upper?.amplitude.value ?? null,
+        },
+      }),
+      ...(raised && { raised }),
       statistical: statistical && {
         k,
         value: statistical.all.value,

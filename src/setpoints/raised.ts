@@ -13,7 +13,8 @@ import {
 import { type Frequency, hertz } from "../frequency/index";
 import { type Amplitude, format, plainNumber, significant } from "../reading/index";
 import type { ProposedSetpoint } from "./proposal";
-import { type Reason, setpointRules } from "./reason";
+import type { RaisedSetpoints } from "./raised-setpoints";
+import { setpointRules } from "./reason";
 
 /** A range of speeds, passed at start-up and run-down, in which the setpoints are multiplied. */
 export interface RaisedRange {
@@ -23,22 +24,6 @@ export interface RaisedRange {
   readonly to: Frequency;
   /** How long the device may hold them up, in s; without it nothing ends them but the speed. */
   readonly seconds?: number;
-}
-
-/** Setpoints within a range of speeds. */
-export interface RaisedSetpoints {
-  readonly factor: number;
-  /** The range in hertz. */
-  readonly hertz: readonly [from: number, to: number];
-  /** The range in r/min. */
-  readonly speed: readonly [from: number, to: number];
-  /** How long they may be up, in s; null where nothing but the speed ends it. */
-  readonly seconds: number | null;
-  readonly alarm: Amplitude | null;
-  readonly trip: Amplitude | null;
-  /** What nothing acts on meanwhile, in words. */
-  readonly unprotected: readonly string[];
-  readonly reasons: readonly Reason[];
 }
 
 const FORM =
@@ -181,7 +166,7 @@ export function raisedSetpoints({ factor, range, seconds }: CheckedRange, given:
     factor,
     hertz: Object.freeze(range),
     speed: Object.freeze(speed),
-    seconds,
+    ...(seconds !== null && { seconds }),
     alarm,
     trip,
     unprotected: Object.freeze([

@@ -78,10 +78,10 @@ export function scaleOfProposal(
     ...setpointRow("ALARM", alarm),
     ...setpointRow("TRIP", trip),
     ...(own ? [{ name: "as asked", kind: "mark", value: own.value, text: significant(own.value, 4) } as const] : []),
-    ...(raised === null ? [] : [...up("raised ALARM", raised.alarm), ...up("raised TRIP", raised.trip)]),
+    ...(raised === undefined ? [] : [...up("raised ALARM", raised.alarm), ...up("raised TRIP", raised.trip)]),
   ];
   const marks: ScaleMark[] =
-    limits === null
+    limits === undefined
       ? []
       : [
           { name: names[limits.kind][0], value: limits.lower },

@@ -14,7 +14,7 @@ const propose = (known: ReturnType<typeof baseline>, more: object = {}) =>
 // the mean: from memory
 describe("the operating modes of a baseline", () => {
   it("are told with their medians, lowest first", () => {
-    const { modes, modesDiffer, warnings } = baseline(levels, { ...as, modes: { readings: season } });
+    const { modes = [], modesDiffer, warnings } = baseline(levels, { ...as, modes: { readings: season } });
     expect(modes.map(({ mode, count, median }) => [mode, count, median])).toEqual([
       ["summer", 6, 1.9],
       ["winter", 6, 2.6],
@@ -30,7 +30,7 @@ describe("the operating modes of a baseline", () => {
 
   it("of a load in numbers make bands", () => {
     const load = levels.map((_, i) => (i < 6 ? 40 + i : 80 + i));
-    const { modes, modesDiffer } = baseline(levels, { ...as, modes: { readings: load } });
+    const { modes = [], modesDiffer } = baseline(levels, { ...as, modes: { readings: load } });
     expect([modes.length, modesDiffer]).toEqual([2, true]);
     const only = baseline(levels, { ...as, modes: { readings: load, only: "30 to 60" } });
     expect([only.count, only.excluded, only.median]).toEqual([6, 6, 1.9]);
@@ -63,7 +63,7 @@ describe("the operating modes of a baseline", () => {
   });
 
   it("with fewer than three readings are not compared, and that is told", () => {
-    const { modes, warnings } = baseline(levels, {
+    const { modes = [], warnings } = baseline(levels, {
       ...as,
       modes: { readings: season.map((one, i) => (i === 0 ? "start" : one)) },
     });

@@ -113,7 +113,7 @@ export function proposalText(proposal: Proposal, signals = ""): string {
     schemeLines(proposal) +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
     `hysteresis   ${hysteresis.percent} % of the threshold\n` +
-    (raised === null ? "" : wrapped(raisedText(raised, as), " ".repeat(13), "raised       ")) +
+    (raised === undefined ? "" : wrapped(raisedText(raised, as), " ".repeat(13), "raised       ")) +
     signals +
     (assumed === "" ? "" : `\n${assumed}`) +
     (told.length === 0 ? "" : `\nwarnings\n${dashed(told.map(({ text }) => text))}`) +
