@@ -72,7 +72,7 @@ export function splitOrder(at: string): [order: number | undefined, rest: string
 const read = /* @__PURE__ */ cached((at) => {
   const [order = 1, speed] = splitOrder(requireText(at, FREQUENCY_FORM).trim());
   const [value, rest] = splitNumeral(speed);
-  if (value === "" || rest === "") {
+  if (!value || !rest) {
     throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at) });
   }
   const { num, den, radian }: FrequencyUnit = frequencyUnits[frequencyUnitSymbol(rest)];

@@ -89,7 +89,7 @@ function level([re, ...words]: readonly string[], written: string): ParsedType {
   const name = byName().get(reference.toLowerCase());
   if (name !== undefined) return parsed(levelReferences[name].unit, "rms", levelReferences[name].value);
   const [value, unit] = splitNumeral(reference);
-  if (value === "" || unit === "") throw refusal("unknown-reference");
+  if (!value || !unit) throw refusal("unknown-reference");
   return parsed(unitSymbol(unit), "rms", requirePositive(parseNumeral(value), "a reference above zero"));
 }
 

@@ -15,7 +15,7 @@ export { raisedText } from "./raised-text";
 export { askedHeading, rangeText } from "./range-text";
 export { type Reason, setpointRules } from "./reason";
 export { fixedHertz } from "./running-speed";
-export { type ProposalScale, type ScaleRow, scaleOfProposal } from "./scale-rows";
+export { type ScaleRow, scaleOfProposal } from "./scale-rows";
 export {
   type SensorLimits,
   type SetpointWarning,

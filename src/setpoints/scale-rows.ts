@@ -17,13 +17,13 @@ export interface ScaleRow {
 }
 
 /** A limit across the scale. */
-export interface ScaleMark {
+interface ScaleMark {
   readonly name: string;
   readonly value: number;
 }
 
 /** Levels and limits of a proposal, in its type. */
-export interface ProposalScale {
+interface ProposalScale {
   readonly rows: readonly ScaleRow[];
   readonly marks: readonly ScaleMark[];
   /** The end of the scale; it begins at zero. */

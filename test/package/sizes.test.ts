@@ -149,6 +149,12 @@ describe("the tables that a name brings", () => {
 });
 
 describe("the size of a single import, minified and gzipped", () => {
+  it("npm run size counts all names of veladis, and those alone", () => {
+    const rows = JSON.parse(readFileSync(`${root}/package.json`, "utf8"))["size-limit"] as Record<string, string>[];
+    const counted = rows.find(({ name }) => name === "veladis")?.import?.match(/\w+/g);
+    expect(counted?.sort()).toEqual(Object.keys(modules.get("veladis") ?? {}).sort());
+  });
+
   it.each(Object.entries(promised))("%s: within what is promised", (entry, limits) => {
     for (const [name, limit] of Object.entries(limits)) {
       expect(measured[entry]?.[name]?.bytes, name).toBeLessThanOrEqual(limit);

@@ -37,7 +37,7 @@ export function limitsListed(written: string, counts: readonly number[], form: s
  * @throws {@link VeladisError} `syntax` for another number of limits or units that differ, and as {@link parseAmplitude}
  *   and {@link defineScheme}
  */
-export function schemeOfLimits(written: string, machine: string): Scheme {
+function schemeOfLimits(written: string, machine: string): Scheme {
   const { as, limits } = limitsListed(written, [3], FORM);
   if (limits.some((limit) => writtenIn(limit) !== as || limit.level !== undefined || limit.hertz !== undefined)) {
     throw new VeladisError("syntax", { expected: `${FORM}, in one unit`, received: shown(written), option: "limits" });

@@ -3,7 +3,7 @@ import { significant } from "../../reading/index";
 import { wrapped } from "./wrapped";
 
 /** A line of a scale in the terminal. */
-export interface ScaleLine {
+interface ScaleLine {
   readonly name: string;
   readonly text: string;
   readonly value: number;
