@@ -175,7 +175,7 @@ export function probeGap(gap: string, options: ProbeGapOptions): ProbeGap {
       throw new VeladisError("missing-fact", {
         expected: "the cold gap voltage beside a limit of movement, since the movement counts from there",
         received: "a limit alone",
-        ...of("limit"),
+        ...of("cold"),
       });
     const um = (from: number, to: number): number => finiteResult((1000 * (Math.abs(to) - Math.abs(from))) / perUm);
     const [near, far] = range;

@@ -1,10 +1,12 @@
 import { scaleLinear } from "d3-scale";
 import {
+  inPlace,
   isVerified,
   orNothing,
   orNull,
   provenanceShape,
   provenances,
+  requireChoice,
   requireShape,
   type Shape,
   VeladisError,
@@ -32,6 +34,7 @@ export interface SetpointChartOptions extends ChartOptions {
 
 const own = /* @__PURE__ */ Object.freeze({ proposal: true, statistics: true, asked: true, height: true } as const);
 
+const limitsKind = (kind: string, where: string) => requireChoice(kind, ["zones", "operation"], where);
 const level = { value: "number", unit: "text", detector: "text" } as const;
 const setpoint: Shape = /* @__PURE__ */ orNull({ stored: level, reset: level, range: ["number"] });
 const shape = {
@@ -39,7 +42,7 @@ const shape = {
   baseline: "number or null",
   alarm: setpoint,
   trip: setpoint,
-  limits: /* @__PURE__ */ orNothing({ kind: "text", lower: "number", upper: "number or null" }),
+  limits: /* @__PURE__ */ orNothing({ kind: limitsKind, lower: "number", upper: "number or null" }),
   raised: /* @__PURE__ */ orNothing({ alarm: /* @__PURE__ */ orNull(level), trip: /* @__PURE__ */ orNull(level) }),
   provenance: provenanceShape,
   verified: "truth",
@@ -47,6 +50,9 @@ const shape = {
   assumed: ["text"],
   assumedFacts: ["text"],
 } as const satisfies Shape;
+
+const baselineShape = /* @__PURE__ */ orNothing({ level, count: "number", lowest: "number", highest: "number" });
+const askedShape = /* @__PURE__ */ orNothing({ stored: level });
 
 const RIGHT = 16;
 const ROW = 40;
@@ -110,7 +116,11 @@ function inWords({ rows, marks }: ReturnType<typeof scaleOfProposal>, as: string
 export function setpointChart(options: SetpointChartOptions): string {
   return withParameters({ options }, () => {
     const { proposal, statistics, asked } = requireOptions(options, own, "options such as { proposal }");
-    requireShape(proposal, shape, "proposal");
+    inPlace({ parameter: "options", option: "proposal" }, () => requireShape(proposal, shape, "options.proposal"));
+    inPlace({ parameter: "options", option: "statistics" }, () =>
+      requireShape(statistics, baselineShape, "options.statistics"),
+    );
+    inPlace({ parameter: "options", option: "asked" }, () => requireShape(asked, askedShape, "options.asked"));
     const scale = scaleOfProposal(proposal, { ...(statistics && { statistics }), ...(asked && { asked }) });
     const { rows, marks, most } = scale;
     if (rows.length === 0)

@@ -47,6 +47,16 @@ export function requireModes(modes: ModesOptions, length: number): ModesOptions 
   const form = 'modes such as { readings: ["summer", "winter", ...] }';
   requireKnownKeys(requireGiven(modes, form, PLACE), keys, "a part of the modes", PLACE);
   const found = lengthOf(modes.readings, "a list of modes", { option: "readings" });
+  const known = Array.from(modes.readings, (mode) => typeof mode);
+  const at = known.findIndex((type) => type !== known[0] || (type !== "string" && type !== "number"));
+  if (at >= 0) {
+    throw new VeladisError("wrong-type", {
+      expected: "modes that are all texts or all numbers",
+      received: shown(modes.readings[at]),
+      option: "readings",
+      index: at,
+    });
+  }
   if (found === length) return modes;
   throw new VeladisError("length-mismatch", {
     expected: `${length} modes, one a reading`,

@@ -67,7 +67,7 @@ describe("a Parquet file where text is read", () => {
     writeFileSync(path, madeParquet([{ name: "v", values: [1, 2, 3] }]));
     const { out, err, code } = await veladis(args);
     expect([out, code]).toEqual(["", 2]);
-    expect(err).toContain("text (the command table alone reads Parquet, by the ending .parquet)");
+    expect(err).toContain("text (Parquet is read by table and by overall, by the ending .parquet)");
   });
 
   it("a heading PAR1 is one", async () => {

@@ -20,6 +20,7 @@ const others: Readonly<Record<string, string>> = {
   // a machine without facts
   classify: "options.machine",
   exactZone: "options.machine",
+  proposeSetpoints: "request.machine",
   // the part that needs it
   combinedUncertainty: "reading",
   toolkit: "parts.units",

@@ -127,9 +127,9 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   if (file === undefined && io.piped === undefined) {
     throw new VeladisError("missing-option", { expected: what, received: "nothing" });
   }
+  const stream: Readable & { bytesRead?: number } = file === undefined ? (io.piped as Readable) : await openFile(file);
   const size = file === undefined ? undefined : (await stat(file)).size;
   const common = { name: file ?? "standard input", size };
-  const stream: Readable & { bytesRead?: number } = file === undefined ? (io.piped as Readable) : await openFile(file);
   const bytesRead = () => stream.bytesRead ?? 0;
   if (format === "wav") {
     const wave = await waveSamples(stream, options.column, scale);
