@@ -16,7 +16,9 @@ import type {
 } from "../trip/index";
 import type {
   AsFoundAsLeft,
+  BenchFact,
   BenchPlan,
+  BenchSignal,
   BenchStep,
   DelayTest,
   KnownCheckResult,
@@ -58,6 +60,8 @@ export interface VerificationAnswers {
   readonly "delay test": DelayTest;
   readonly margins: Margins;
   readonly "bench plan": BenchPlan;
+  readonly "bench fact": BenchFact;
+  readonly "bench signal": BenchSignal;
   readonly "bench step": BenchStep;
   readonly "shaker reach": ShakerReach;
 }

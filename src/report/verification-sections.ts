@@ -108,7 +108,7 @@ export function planSection({ before, steps, notes }: BenchPlan): SheetSection {
       rows: steps.map(({ number, what, hertz, level, displacement, acceleration, limitedBy, expect }) => [
         `${number}`,
         what,
-        level === null ? "" : significant(hertz),
+        level === null || hertz === null ? "" : significant(hertz),
         level === null ? "" : format(level),
         displacement === null ? "" : format(displacement),
         acceleration === null ? "" : format(acceleration),

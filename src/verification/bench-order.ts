@@ -1,7 +1,7 @@
 import type { BenchMove, Output } from "./bench-move";
 
-/** A move at a frequency. */
-export type PlacedMove = BenchMove & { readonly hertz: number };
+/** A move at a frequency; null where a current is injected, which has none. */
+export type PlacedMove = BenchMove & { readonly hertz: number | null };
 
 /** The moves between two others: one that clears an output that is set or may be, and one that sets it again. */
 export interface Between {
