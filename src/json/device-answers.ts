@@ -20,6 +20,8 @@ import type {
   BenchPlan,
   BenchSignal,
   BenchStep,
+  CheckPoint,
+  CheckPoints,
   DelayTest,
   KnownCheckResult,
   Linearity,
@@ -56,6 +58,8 @@ export interface VerificationAnswers {
   readonly "as found as left": AsFoundAsLeft;
   readonly linearity: Linearity;
   readonly "linearity point": LinearityPoint;
+  readonly "check points": CheckPoints;
+  readonly "check point": CheckPoint;
   readonly "switching point": SwitchingPoint;
   readonly "delay test": DelayTest;
   readonly margins: Margins;

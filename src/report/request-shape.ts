@@ -83,6 +83,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
     errorPercent: "number",
     errorDecibels: "number or null",
     tolerance: "number",
+    toleranceBelow: "number",
     uncertainty: "number or null",
     parts: [{ name: "text", stated: "text", standard: "number", share: "number" }],
     method: orNull("text"),
@@ -96,7 +97,9 @@ export function requestShape(): ShapeOf<SheetRequest> {
     cautions: ["text"],
   } as const;
 
-  const check = { ...point, shown: readingShape } as const satisfies ShapeOf<NonNullable<SheetRequest["check"]>>;
+  const check = { ...point, shown: readingShape, expected: readingShape } as const satisfies ShapeOf<
+    NonNullable<SheetRequest["check"]>
+  >;
   const switching = { ...point, between: ["number"] } as const satisfies ShapeOf<
     NonNullable<SheetRequest["tripPoint"]>
   >;
@@ -112,6 +115,15 @@ export function requestShape(): ShapeOf<SheetRequest> {
     verdict: "text",
     assumed: assumedShape,
   } as const satisfies ShapeOf<NonNullable<SheetRequest["linearity"]>>;
+
+  const named = { ...check, point: "text" } as const;
+
+  const points = {
+    points: [named],
+    worst: named,
+    verdict: "text",
+    assumed: assumedShape,
+  } as const satisfies ShapeOf<NonNullable<SheetRequest["points"]>>;
 
   const plan = {
     threshold: readingShape,
@@ -142,6 +154,8 @@ export function requestShape(): ShapeOf<SheetRequest> {
   return {
     machine: (value: string) => requireText(value, "what the machine is called", { option: "machine" }),
     facts: orNothing(factsShape),
+    toFill: orNothing(["text"]),
+    picture: orNothing({ svg: "text", text: "text", file: orNothing("text") }),
     baseline: orNothing(baselineShape),
     proposal: orNothing(proposal),
     settings: orNothing((value: TripSettings) => new TripLogic(value)),
@@ -155,6 +169,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
       assumed: assumedShape,
     }),
     linearity: orNothing(linearity),
+    points: orNothing(points),
     tripPoint: orNothing(switching),
     resetPoint: orNothing(switching),
     delay: orNothing({

@@ -22,6 +22,7 @@ import {
 import { type UncertaintyPart, uncertainAmplitude } from "../uncertainty/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { errorUncertainty } from "./error-uncertainty";
+import { expectedReading } from "./expected-reading";
 import { atKnownFrequency } from "./known-frequency";
 import { expandedMargins, marginsOf, type ToleranceText } from "./tolerance";
 
@@ -47,6 +48,8 @@ export interface KnownCheckResult extends Decision {
   readonly known: Amplitude;
   /** As it was shown. */
   readonly shown: Amplitude;
+  /** What it should show: the known level in unit and detector as shown. */
+  readonly expected: Amplitude;
   /** In unit and detector of the known level. */
   readonly indicated: Amplitude;
   /** Unit and detector of error, tolerance and uncertainty. */
@@ -58,6 +61,8 @@ export interface KnownCheckResult extends Decision {
   readonly errorDecibels: number | null;
   /** The tolerance as an amount above the known level. */
   readonly tolerance: number;
+  /** The same below it; of a tolerance in decibels a little less. */
+  readonly toleranceBelow: number;
   /** The expanded uncertainty (k = 2) of the error as an amount, all that is stated put together; null without one. */
   readonly uncertainty: number | null;
   /** What it is made of, the largest in front; empty where no level has one of its own. */
@@ -225,12 +230,14 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     return Object.freeze({
       known,
       shown,
+      expected: inPlace({ option: "indicated" }, () => expectedReading(known, shown)),
       indicated,
       as,
       error,
       errorPercent,
       errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
       tolerance: tolerance.above,
+      toleranceBelow: tolerance.below,
       uncertainty: uncertainty?.above ?? null,
       parts: uncertainty?.parts ?? noParts,
       method: uncertainty?.method ?? null,

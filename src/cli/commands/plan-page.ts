@@ -1,6 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { band, explain, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
+import { fact } from "../options/sheet-facts";
 import { signalOptions } from "../options/signal-options";
 import { tripOptions } from "../options/trip-options";
 
@@ -65,6 +66,6 @@ export const planPage = {
         otherwise: "breaker, contactor or stop valve",
       },
     }),
-    ...grouped("answer", { sheet, name, explain, json }),
+    ...grouped("answer", { sheet, name, fact, explain, json }),
   },
 } as const satisfies CommandPage;

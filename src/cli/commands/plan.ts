@@ -12,6 +12,7 @@ import type { Io } from "../input/io";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, parts, requireOption } from "../options/option-values";
 import { shakerOption } from "../options/shaker-option";
+import { sheetFacts } from "../options/sheet-facts";
 import { sheetText } from "../options/sheet-option";
 import { signalSource, vibrationOf } from "../options/signal-options";
 import { relayOption, switchSettings } from "../options/trip-options";
@@ -110,6 +111,11 @@ function explainedOf({ level, displacement, acceleration }: BenchStep): Explaine
 /** Plans a bench test; refused where the shaker can do none of its steps. */
 export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
   const { values } = given;
+  const proof = sheetFacts(
+    values.fact,
+    values.inject === undefined ? "reference shaker" : "signal source",
+    values.sheet,
+  );
   const settings = settingsOf(given);
   const injection = injectionOf(given);
   const plan = injection === undefined ? benchPlan(settings, shakerOf(given)) : injectionPlan(settings, injection);
@@ -120,7 +126,7 @@ export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
       await io.out(jsonLine("bench step", step, { assumed, cautions, ...steps }));
     }
   } else if (values.sheet !== undefined) {
-    await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", plan }));
+    await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", ...proof, plan }));
   } else {
     const explained = plan.steps.flatMap((step) =>
       explainedOf(step).map(([name, answer]) => [`step ${step.number}, ${name}`, answer] as const),

@@ -11,7 +11,8 @@ export interface WrappedColumn extends Column {
 function linesIn(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = "";
-  for (const word of visibleText(text).split(" ")) {
+  // a number and what it is of stay together
+  for (const word of visibleText(text).split(/(?<!\d) | (?=\()/)) {
     let rest = word;
     if (line !== "" && line.length + 1 + rest.length > width) {
       lines.push(line);

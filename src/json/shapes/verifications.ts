@@ -11,12 +11,14 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
       acceptance: "margins",
       known: "amplitude",
       shown: "amplitude",
+      expected: "amplitude",
       indicated: "amplitude",
       as: "text",
       error: "number",
       errorPercent: "number",
       errorDecibels: "number|null",
       tolerance: "number",
+      toleranceBelow: "number",
       uncertainty: "number|null",
       parts: "uncertainty part[]",
       method: "text|null",
@@ -49,6 +51,10 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
     },
   },
   "linearity point": { like: "known check", keys: { offLine: "number" } },
+  "check points": {
+    keys: { points: "check point[]", worst: "check point", verdict: "text", assumed: "text[]" },
+  },
+  "check point": { like: "known check", keys: { point: "text" } },
   "switching point": {
     keys: {
       verdict: "text",
@@ -61,6 +67,7 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
       errorPercent: "number",
       errorDecibels: "number|null",
       tolerance: "number",
+      toleranceBelow: "number",
       uncertainty: "number|null",
       parts: "uncertainty part[]",
       method: "text|null",
