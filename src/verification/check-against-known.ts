@@ -3,11 +3,9 @@ import {
   cautions,
   finiteResult,
   inPlace,
-  requireChoice,
   requireGiven,
   requireKnownOptions,
   requirePositive,
-  VeladisError,
   withParameters,
 } from "../core/index";
 import {
@@ -20,6 +18,7 @@ import {
   union,
 } from "../reading/index";
 import { type UncertaintyPart, uncertainAmplitude } from "../uncertainty/index";
+import { decidingRule } from "./deciding-rule";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { errorUncertainty } from "./error-uncertainty";
 import { expectedReading } from "./expected-reading";
@@ -107,20 +106,6 @@ function withBounds(bounds: readonly string[]): readonly string[] {
 
 const noParts: readonly UncertaintyPart[] = /* @__PURE__ */ Object.freeze([]);
 
-function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionRule {
-  if (rule === undefined) return isUncertain ? "guard band" : "simple acceptance";
-  requireChoice(rule, Object.keys(decisionRules), "a decision rule", { parameter: "rule" });
-  if (rule === "guard band" && !isUncertain) {
-    throw new VeladisError("missing-fact", {
-      expected:
-        'the expanded uncertainty (k = 2) of the known level, such as "2 % (k=2)", which the guard band is made of',
-      received: "nothing",
-      option: "uncertainty",
-    });
-  }
-  return rule;
-}
-
 /**
  * The decision as far as the loops allow: a clipped level may lie beyond what it says, so it passes nothing and fails only
  * where the true one is further off.
@@ -132,7 +117,7 @@ function withinLoop(decision: Decision, { state }: Amplitude, known: Amplitude, 
   return { ...decision, verdict: "undecided", call: "conditional fail" };
 }
 
-/** The way to an error: indicated less known. */
+/** The way to an error. */
 function errorWay(indicated: Amplitude, known: Amplitude) {
   const isUncertain = [indicated, known].some(({ history }) => hasUncertainty(history ?? []));
   const { assumed, history } = derivedAmplitude([indicated, known], indicated.value - known.value, {
@@ -225,12 +210,12 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     const errorPercent = finiteResult((100 * error) / known.value);
     const { steps, assumed } = errorWay(indicated, linearAmplitude(known));
     const uncertainty = errorUncertainty(steps, [indicated, known], beside);
-    const rule = inPlace({ option: "rule" }, () => ruleOf(check.rule, uncertainty !== null));
+    const rule = inPlace({ option: "rule" }, () => decidingRule(check.rule, uncertainty !== null));
     const decision = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
     return Object.freeze({
       known,
       shown,
-      expected: inPlace({ option: "indicated" }, () => expectedReading(known, shown)),
+      expected: expectedReading(known, shown),
       indicated,
       as,
       error,

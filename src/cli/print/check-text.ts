@@ -47,15 +47,19 @@ function ownRow(row: Named): string[][] {
   const [name, known, expected, shown, error, percent, decibels] = cells(row) as [string, ...string[]];
   const [, check] = row;
   const { tolerance, uncertainty, verdict } = check;
-  const unsure = uncertainty === null ? "U not stated" : `U ${significant(uncertainty)}`;
+  const { below, above } = check.acceptance;
+  const [least, most] = [significant(below), significant(above)];
   return [
     [name],
     atLines(check),
     [known ?? ""],
-    [expected ?? ""],
-    [shown ?? ""],
+    [expected ?? "", `shown ${shown}`],
     [error ?? "", percent ?? "", decibels ?? ""],
-    [`tolerance ${significant(tolerance)}`, unsure, `passes ${passing(check)}`],
+    [
+      `within ${significant(tolerance)}`,
+      uncertainty === null ? "U not stated" : `U ${significant(uncertainty)}`,
+      `passes ${least === most ? most : `-${least} to +${most}`}`,
+    ],
     [verdict],
   ];
 }
@@ -77,8 +81,7 @@ function ownTable(rows: readonly Named[], unit: string): string {
       { title: "", wraps: true },
       { title: "at", align: "right" },
       { title: "known" },
-      { title: "should show" },
-      { title: "shown" },
+      { title: "should show", align: "right" },
       { title: "error", align: "right" },
       { title: "held against", align: "right" },
       { title: "verdict" },
@@ -86,7 +89,7 @@ function ownTable(rows: readonly Named[], unit: string): string {
     rows.map(ownRow),
   );
   const checks = rows.map(([, check]) => check);
-  return `${table}\ntolerance, uncertainty U (k = 2) and the errors that pass are in ${unit}\n${ruleLines(checks)}`;
+  return `${table}\n${wrapped(`tolerance (within), uncertainty (U, k = 2) and the errors that pass are in ${unit}`)}${ruleLines(checks)}`;
 }
 
 /** Checks at one known level, which has one tolerance; where the levels shown are known otherwise, each has its own line. */
@@ -100,10 +103,9 @@ function levelText(rows: readonly [Named, ...Named[]]): string {
   );
   const at = atLines(first).join(", ");
   const known = uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit} (k = 2)`;
-  return (
-    `${table}\n${at === "" ? "" : `at ${at}; `}tolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}\n` +
-    ruleLines([first])
-  );
+  return `${table}\n${wrapped(
+    `${at === "" ? "" : `at ${at}; `}tolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}`,
+  )}${ruleLines([first])}`;
 }
 
 /** A check as a person reads it. */

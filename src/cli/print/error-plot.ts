@@ -34,7 +34,7 @@ function rowText({ percent, tolerance, uncertainty }: ErrorMark, most: number, c
 export function errorPlot(checks: readonly NamedCheck[], width: number): string {
   const { over, unit, marks } = errorMarks(checks);
   const names = marks.map(({ name, at }) =>
-    over === "check" ? visibleText(name === "" ? `${at}` : name).slice(0, 24) : `${significant(at, 4)} ${unit}`,
+    over === "check" ? visibleText(name === "" ? `${at}` : name).slice(0, 24) : `${significant(at)} ${unit}`,
   );
   const furthest = Math.max(
     ...marks.map(({ percent, tolerance, uncertainty }) =>
