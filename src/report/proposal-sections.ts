@@ -56,13 +56,13 @@ function setpointRow(name: string, setpoint: ProposedSetpoint | null): string[] 
 
 /** The sources that a sheet rests on, and those that have to be checked before it is signed, with room for that. */
 function sourceSections(sources: ReturnType<typeof proposalCitations>["sources"]): SheetSection[] {
-  const fit = sources.filter(({ isFit }) => isFit);
+  const citable = sources.filter(({ isFit }) => isFit);
   const unfit = sources.filter(({ isFit }) => !isFit);
   const row = ({ number, text }: (typeof sources)[number]): string[] => [`[${number}]`, text];
   return [
-    ...(fit.length === 0
+    ...(citable.length === 0
       ? []
-      : [{ title: "Sources of the rules", table: { columns: ["", "source"], rows: fit.map(row) } }]),
+      : [{ title: "Sources of the rules", table: { columns: ["", "source"], rows: citable.map(row) } }]),
     ...(unfit.length === 0
       ? []
       : [
