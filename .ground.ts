@@ -1,5 +1,7 @@
 // The floors of src/ground.ts become two files: what `veladis` itself uses, and the rest. An import of `veladis` alone is to
-// parse nothing else, and as chunks of their own the floors were five, each of which costs a loader its share.
+// parse nothing else, and as chunks of their own the floors were five, each of which costs a loader its share. As an ES
+// module the first of the two is `veladis` itself, since a file that only passes names on costs a loader half a
+// millisecond; what the other entries take from it, and nobody else is promised, is exported with a dollar in front.
 import { readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { build } from "esbuild";
@@ -52,14 +54,19 @@ const between = Object.keys(metafile.inputs)
   .flatMap((file) => names(file, "import"))
   .filter((one) => !one[1].endsWith("/index.ts") && isUsed(one));
 
-const linesOf = (all: readonly [string, string][]): string =>
-  [...new Map(all)].map(([name, file]) => `export { ${name} } from ${JSON.stringify(join(root, file))};`).join("\n");
+const linesOf = (all: readonly [string, string][], as: (name: string) => string): string =>
+  [...new Map(all)]
+    .map(([name, file]) => `export { ${name} as ${as(name)} } from ${JSON.stringify(join(root, file))};`)
+    .join("\n");
+
+/** A name of the first file as it is exported: what `veladis` promises, or with a dollar. */
+const inGround = (name: string): string => (own.has(name) ? name : `$${name}`);
 
 const all = [...exported.values()].flat();
-const madeOf = (list: readonly [string, string][]): Plugin => ({
+const madeOf = (list: readonly [string, string][], as = (name: string): string => name): Plugin => ({
   name: "made",
   setup: ({ onLoad }) => {
-    onLoad({ filter: /src[\\/]ground\.ts$/ }, () => ({ contents: linesOf(list), loader: "ts", resolveDir: root }));
+    onLoad({ filter: /src[\\/]ground\.ts$/ }, () => ({ contents: linesOf(list, as), loader: "ts", resolveDir: root }));
   },
 });
 
@@ -68,40 +75,47 @@ const madeOf = (list: readonly [string, string][]): Plugin => ({
  * written in. As many lines as before, so that maps hold.
  */
 function rewritten(path: string, within: boolean): string {
-  const lists = /^(import|export) \{([^}]*)\} from "(\.[^"]*\/index)";/gm;
+  const lists = /^(import|export) \{([^}]*)\} from "(\.[^"]*)";/gm;
   return readFileSync(path, "utf8").replace(lists, (whole, word, list, from) => {
-    const floor = exported.get(floorOf(join(path, "..", from)) ?? "");
-    if (floor === undefined) return whole;
+    const file = join(path, "..", `${from}.ts`);
+    const floor = from.endsWith("/index") ? exported.get(floorOf(file) ?? "") : undefined;
+    if (floor === undefined && !(within && used(relative(root, file)))) return whole;
     const files = new Map<string, string[]>();
     for (const one of (list as string).split(",").map((text) => text.trim())) {
-      const row = floor.find(([name]) => name === one.split(" as ")[0]);
+      const [name = "", as = name] = one.split(" as ");
+      const row = floor === undefined ? [name, relative(root, file)] : floor.find((row) => row[0] === name);
       // types are left out
-      if (row === undefined) continue;
-      const file = isUsed(row) ? "#ground" : within ? join(root, row[1]) : "#ground-more";
-      files.set(file, [...(files.get(file) ?? []), one]);
+      if (row === undefined || name === "" || name.startsWith("type ")) continue;
+      const [, own = ""] = row;
+      const taken = isUsed([name, own]);
+      const place = taken ? "#ground" : within ? join(root, own) : "#ground-more";
+      files.set(place, [...(files.get(place) ?? []), `${taken ? inGround(name) : name} as ${as}`]);
     }
-    const all = [...files].map(([file, some]) => `${word} { ${some} } from ${JSON.stringify(file)};`);
+    const all = [...files].map(([place, some]) => `${word} { ${some} } from ${JSON.stringify(place)};`);
     return all.join(" ") + "\n".repeat(whole.split("\n").length - 1);
   });
 }
 
+/** The two files as the others name them: as an ES module, the first is `veladis` itself. */
+const placeOf = (name: string, extension: string): string =>
+  `./${name === "ground" && extension === "js" ? "index" : name}.${extension}`;
+
 const split = (extension: string, within: boolean): Plugin => ({
   name: "split",
   setup({ onResolve, onLoad }) {
-    const outside = (name: string) => ({ path: `./${name}.${extension}`, external: true, sideEffects: false });
     onLoad({ filter: /src[\\/].*\.ts$/ }, ({ path }) =>
       within || floorOf(path) === undefined ? { contents: rewritten(path, within), loader: "ts" } : undefined,
     );
-    onResolve({ filter: /^#ground(-more)?$/ }, ({ path }) => outside(path.slice(1)));
-    onResolve({ filter: /^\.\/[\w-]+$/ }, ({ path, resolveDir, importer }) => {
-      const file = relative(root, join(resolveDir, `${path}.ts`));
-      return within && floorOf(importer) && used(file) ? outside("ground") : undefined;
-    });
+    onResolve({ filter: /^#ground(-more)?$/ }, ({ path }) => ({
+      path: placeOf(path.slice(1), extension),
+      external: true,
+      sideEffects: false,
+    }));
   },
 });
 
 /** What is used of the floors, as one file. */
-export const ground: Plugin[] = [madeOf([...all.filter(isUsed), ...between])];
+export const ground: Plugin[] = [madeOf([...all.filter(isUsed), ...between], inGround)];
 
 /** The rest of the floors, as another. */
 export const groundMore = (extension: string): Plugin[] => [

@@ -4,6 +4,7 @@ import { type OutputOptions, rollup } from "rollup";
 import { dts } from "rollup-plugin-dts";
 import { minify } from "terser";
 import { defineConfig, type Options } from "tsup";
+import { cli, loadedLater, oneFile } from "./.command";
 import { aboveGround, ground, groundMore } from "./.ground";
 import manifest from "./package.json";
 
@@ -94,17 +95,34 @@ const common = {
 function builds(format: "esm" | "cjs", more: Record<string, string> = {}): Options[] {
   const extension = format === "esm" ? "js" : "cjs";
   const one = { ...common, format };
+  const { index, ...others } = entries;
+  // as an ES module the first of the two files is `veladis` itself
+  const [first, rest] = format === "esm" ? ["index", others] : ["ground", { ...others, index }];
   return [
-    { ...one, entry: { ground: "src/ground.ts" }, esbuildPlugins: ground },
+    { ...one, entry: { [first]: "src/ground.ts" }, esbuildPlugins: ground },
     { ...one, entry: { "ground-more": "src/ground.ts" }, esbuildPlugins: groundMore(extension) },
-    { ...one, entry: { ...entries, ...more }, esbuildPlugins: [tablesByName, ...aboveGround(extension)] },
+    {
+      ...one,
+      entry: { ...rest, ...more } as Record<string, string>,
+      esbuildPlugins: [tablesByName, ...aboveGround(extension)],
+    },
   ];
 }
 
-/** The command, and the thread in which it reads Parquet, are ES modules alone: as CommonJS nothing would load them. */
-const command = { cli: "src/cli/main.ts", "parquet-worker": "src/cli/parquet/parquet-worker.ts" };
+/** The thread in which the command reads Parquet; like the command an ES module alone: as CommonJS nothing would load it. */
+const thread = { "parquet-worker": "src/cli/parquet/parquet-worker.ts" };
 
-const [first, ...others] = [...builds("esm", command), ...builds("cjs")];
+const [first, ...others] = [
+  ...builds("esm", { ...thread, ...loadedLater }),
+  {
+    ...common,
+    format: "esm",
+    entry: { cli },
+    splitting: false,
+    esbuildPlugins: [oneFile],
+  } as Options,
+  ...builds("cjs"),
+];
 
 // made once for both kinds; to start the command nobody needs them
 const withTypes = process.argv.includes("--no-dts") ? {} : { onSuccess: declarations };

@@ -13,17 +13,18 @@ import {
   withParameters,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
-import { type Assumption, significant } from "../reading/index";
+import { type Assumption, type ReadingTypeText, significant } from "../reading/index";
 import type { Density, Spectrum } from "../signal/index";
+import { amplitudeAxis } from "./amplitude-axis";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
+import { BESIDE, type BesideAxis, besideAxis, besideTicks, drawnBeside } from "./beside-axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { label, rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { requirePair } from "./require-pair";
 import { widthOf } from "./text-width";
-import { valueAxis } from "./value-axis";
 
 /** What {@link spectrumChart} draws. */
 export interface SpectrumChartOptions extends ChartOptions {
@@ -36,6 +37,8 @@ export interface SpectrumChartOptions extends ChartOptions {
     /** What was assumed on the way to the lines, if they were converted. */
     readonly assumed?: readonly Assumption[];
   };
+  /** A second axis at the right, in another type of the same quantity, e.g. `"in/s pk"`; not for a density. */
+  readonly beside?: ReadingTypeText;
   /** Shaft speed; its orders are marked 1x, 2x, ... */
   readonly speed?: Frequency;
   /** Orders of the speed that are marked; 1 and 2 if not given. */
@@ -50,6 +53,7 @@ export interface SpectrumChartOptions extends ChartOptions {
 
 const own = /* @__PURE__ */ Object.freeze({
   spectrum: true,
+  beside: true,
   speed: true,
   orders: true,
   frequency: true,
@@ -108,24 +112,15 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   });
 }
 
-/** An upright axis: linear from zero, or the decades of the lines, at most four. */
-function amplitudeAxis(
-  scale: "linear" | "log",
-  points: readonly CurvePoint[],
-  height: number,
-): { y: (value: number) => number; ticks: Tick[] } {
-  const most = points.reduce((highest, { y }) => Math.max(highest, y), 0);
-  if (scale === "linear" || most <= 0) return valueAxis(most, height);
-  const least = points.reduce((lowest, { y }) => (y > 0 ? Math.min(lowest, y) : lowest), most);
-  const top = Math.ceil(Math.log10(most * 1.02));
-  const decades = Math.min(4, Math.max(1, top - Math.floor(Math.log10(least))));
-  const bottom = 10 ** (top - decades);
-  const y = scaleLog([bottom, 10 ** top], [height, 0]);
-  const ticks = Array.from({ length: decades + 1 }, (_, power) => Number(`1e${top - power}`));
-  return {
-    y: (value) => y(Math.max(value, bottom)),
-    ticks: ticks.map((value) => ({ at: y(value), text: tickText(value) })),
-  };
+/** The second axis, for lines that have a detector. */
+function besideOf({ beside, spectrum }: SpectrumChartOptions): BesideAxis | undefined {
+  if (beside === undefined || spectrum.detector !== undefined)
+    return besideAxis(beside, `${spectrum.unit} ${spectrum.detector}`);
+  throw new VeladisError("wrong-quantity", {
+    expected: "a spectrum of lines with a detector for a second axis: those of a density have another unit",
+    received: shown(beside),
+    option: "beside",
+  });
 }
 
 /** Places along the foot of the chart, and its ticks. */
@@ -174,13 +169,15 @@ export function spectrumChart(options: SpectrumChartOptions): string {
     const scale = scaleOf(options.scale ?? "linear", "a scale");
     const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
     const { points, low, high } = linesOf(options);
-    const width = requireWidth(options) - LEFT - RIGHT;
+    const beside = besideOf(options);
+    const right = RIGHT + (beside === undefined ? 0 : BESIDE);
+    const width = requireWidth(options) - LEFT - right;
     const height = requireHeight(options, 240);
     const type = spectrum.detector === undefined ? spectrum.unit : `${spectrum.unit} ${spectrum.detector}`;
     const kind = spectrum.detector === undefined ? "Density" : "Spectrum";
     const { x, foot } = frequencyAxis(frequencyScale, [low, high], width);
     const highest = points.reduce((a, b) => (b.y > a.y ? b : a));
-    const { y, ticks } = amplitudeAxis(scale, points, height);
+    const { y, ticks, most, rounds } = amplitudeAxis(scale, points, height);
     const draw = line<CurvePoint>()
       .x((point) => rounded(x(point.x)))
       .y((point) => rounded(y(point.y)));
@@ -205,15 +202,15 @@ export function spectrumChart(options: SpectrumChartOptions): string {
       title: `${kind} in ${type}`,
       description:
         `${kind} in ${type} from ${tickText(low)} to ${tickText(high)} Hz, lines ${tickText(Number(spectrum.resolution.toPrecision(4)))} Hz apart, ` +
-        `the highest ${significant(highest.y)} at ${significant(highest.x, 4)} Hz.${turning}`,
+        `the highest ${significant(highest.y)} at ${significant(highest.x, 4)} Hz.${turning}${beside?.said ?? ""}`,
       notes: [
         ...(shaft === undefined
           ? []
           : [`1x is the shaft speed, ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`]),
-        ...assumedNotes(requireList(spectrum.assumed ?? [], "what was assumed")),
+        ...assumedNotes([...requireList(spectrum.assumed ?? [], "what was assumed"), ...(beside?.assumed ?? [])]),
       ],
       left: LEFT,
-      right: RIGHT,
+      right,
       top: 40,
       bottom: 38,
       plotHeight: height,
@@ -221,6 +218,9 @@ export function spectrumChart(options: SpectrumChartOptions): string {
         sideAxis({ ticks, width, height, unit: type }, -22),
         footAxis({ ticks: foot, width, height, unit: "Hz" }),
         ...marks,
+        beside === undefined
+          ? ""
+          : drawnBeside(beside, besideTicks(beside, most, y, rounds), { width, height, from: 0, unitAt: -22 }),
         clipped(width, height, tag("path", { kind: "data", d: draw(reducedCurve(points, x)) ?? "" })),
       ].join(""),
     });

@@ -1,4 +1,3 @@
-import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
 import { inPlace, requireFinite, requireList, requireNonNegative, VeladisError, withParameters } from "../core/index";
@@ -12,13 +11,15 @@ import {
   significant,
 } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
-import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
+import { footAxis, sideAxis, tickText } from "./axis";
+import { BESIDE, besideAxis, besideTicks, drawnBeside } from "./beside-axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
+import { gappedCurve } from "./gaps";
 import { curveBoxes, levelIn, levelLines } from "./levels";
 import { rounded, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
-import { widthOf } from "./text-width";
+import { DAY, dateText, timeAxis } from "./time-axis";
 import { valueAxis } from "./value-axis";
 import { notDrawnNotes } from "./within";
 import { zoneBands } from "./zone-bands";
@@ -28,8 +29,8 @@ import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
 export interface TrendReading {
   /** A date, or a number of whatever `timeUnit` says. */
   readonly time: Date | number;
-  /** A number in `as`, or a reading with its unit. */
-  readonly reading: number | string | Amplitude;
+  /** A number in `as`, or a reading with its unit; left out where none was taken, which breaks the curve. */
+  readonly reading?: number | string | Amplitude;
 }
 
 /** What {@link trendChart} draws. */
@@ -39,6 +40,13 @@ export interface TrendChartOptions extends ChartOptions {
   readonly as: ReadingTypeText;
   /** What numbers of time count; `"days"` if not given. Dates are shown in UTC. */
   readonly timeUnit?: string;
+  /**
+   * Longest time between two readings that is no gap: in `timeUnit`, of dates in days; five times the median if not given. Over a
+   * gap the curve is broken.
+   */
+  readonly longestGap?: number;
+  /** A second axis at the right, in another type of the same quantity, e.g. `"in/s pk"`. */
+  readonly beside?: ReadingTypeText;
   readonly baseline?: string | Amplitude;
   readonly alarm?: string | Amplitude;
   readonly trip?: string | Amplitude;
@@ -50,6 +58,8 @@ const own = /* @__PURE__ */ Object.freeze({
   readings: true,
   as: true,
   timeUnit: true,
+  longestGap: true,
+  beside: true,
   baseline: true,
   alarm: true,
   trip: true,
@@ -78,19 +88,21 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
       received: "some of each",
     });
   }
-  return readings
+  const points = readings
     .map(({ time, reading }, i): TrendPoint => {
       const { value, assumed, history } =
-        typeof reading === "number"
-          ? {
-              value: requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
-                option: "readings",
-                index: i,
-              }),
-              assumed: [],
-              history: undefined,
-            }
-          : convertAmplitude(amplitudeOf(reading), as);
+        reading === undefined
+          ? { value: Number.NaN, assumed: [], history: undefined }
+          : typeof reading === "number"
+            ? {
+                value: requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
+                  option: "readings",
+                  index: i,
+                }),
+                assumed: [],
+                history: undefined,
+              }
+            : convertAmplitude(amplitudeOf(reading), as);
       return {
         x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`, {
           option: "readings",
@@ -102,30 +114,8 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
       };
     })
     .sort((a, b) => a.x - b.x);
-}
-
-function dateText(time: number): string {
-  return new Date(time).toISOString().slice(0, 10);
-}
-
-/** Places and words of the ticks of time. */
-function timeAxis(from: number, to: number, width: number, dated: boolean) {
-  const count = Math.max(2, Math.round(width / 80));
-  if (!dated) {
-    const x = scaleLinear([from, to === from ? from + 1 : to], [0, width]);
-    return { x: (t: number) => x(t), ticks: x.ticks(count).map((t) => ({ at: x(t), text: tickText(t) })) };
-  }
-  const x = scaleUtc([from, to === from ? from + 86_400_000 : to], [0, width]);
-  const all = x.ticks(count);
-  const digits = all.every((date) => date.getUTCDate() === 1 && date.getUTCHours() === 0) ? 7 : 10;
-  const short = to - from <= 3 * 86_400_000;
-  const text = (date: Date): string =>
-    short ? date.toISOString().slice(5, 16).replace("T", " ") : date.toISOString().slice(0, digits);
-  const ticks = spacedTicks(
-    all.map((date) => ({ at: x(date), text: text(date) })),
-    (words) => widthOf(words) + 12,
-  );
-  return { x: (t: number) => x(t), ticks };
+  if (points.some(({ y }) => Number.isFinite(y))) return points;
+  throw new VeladisError("missing-option", { expected: "at least one reading with its time", received: "times alone" });
 }
 
 /**
@@ -165,7 +155,9 @@ export function trendChart(options: TrendChartOptions): string {
     const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time", "timeUnit");
     const { type: as, unit, quantity } = inPlace({ option: "as" }, () => parsedType(written));
     const points = pointsOf(options);
-    const width = requireWidth(options) - LEFT - RIGHT;
+    const beside = besideAxis(options.beside, as);
+    const right = RIGHT + (beside === undefined ? 0 : BESIDE);
+    const width = requireWidth(options) - LEFT - right;
     const height = requireHeight(options, 240);
     const levels = [
       ...levelIn("baseline", options.baseline, as),
@@ -182,39 +174,52 @@ export function trendChart(options: TrendChartOptions): string {
     }
     const others = zones?.criteria.filter((criterion) => criterion.quantity !== quantity) ?? [];
     const bounds = mine === undefined ? [] : boundsIn(mine, as);
-    const values = points.map(({ y }) => y);
+    const values = points.map(({ y }) => y).filter(Number.isFinite);
     const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1)?.value ?? 0) * 1.1].reduce((a, b) =>
       Math.max(a, b),
     );
-    const { y, ticks } = valueAxis(highest, height);
+    const { y, ticks, most, rounds } = valueAxis(highest, height);
     const [first, last] = [points[0] as CurvePoint, points.at(-1) as CurvePoint];
     const dated = readings[0]?.time instanceof Date;
     const { x, ticks: foot } = timeAxis(first.x, last.x, width, dated);
+    const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
+    const length = (span: number): string =>
+      dated
+        ? `${tickText(Number((span / DAY).toPrecision(3)))} days`
+        : `${tickText(Number(span.toPrecision(3)))} ${timeUnit}`;
+    const { longestGap } = options;
+    const gapped = gappedCurve(points, dated && longestGap !== undefined ? longestGap * DAY : longestGap, {
+      at: text,
+      length,
+    });
     const draw = line<CurvePoint>()
+      .defined((point) => Number.isFinite(point.y))
       .x((point) => rounded(x(point.x)))
       .y((point) => rounded(y(point.y)));
-    const curve = reducedCurve(points, x);
+    const curve = reducedCurve(gapped.points, x);
     const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
     const marked = levelLines(levels, y, width, curveBoxes(drawn, false));
-    const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
     const peak = values.reduce((a, b) => Math.max(a, b));
     return chartDocument(options, {
       title: `Trend in ${as}`,
       description:
-        `${points.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(last.y)}, the highest ${significant(peak)}.` +
+        `${values.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(values.at(-1) as number)}, the highest ${significant(peak)}.${gapped.said}${beside?.said ?? ""}` +
         `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
       notes: [
         ...marked.notes,
+        ...gapped.notes,
         ...(zones?.notes ?? []),
         ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
         ...notDrawnNotes(points),
         ...assumedNotes(
-          [...points, ...levels, ...bounds].flatMap((one) => one.assumed ?? []),
+          [...points, ...levels, ...bounds, ...(beside === undefined ? [] : [beside])].flatMap(
+            (one) => one.assumed ?? [],
+          ),
           zones?.assumedFacts,
         ),
       ],
       left: LEFT,
-      right: RIGHT,
+      right,
       top: 28,
       bottom: 38,
       plotHeight: height,
@@ -223,11 +228,16 @@ export function trendChart(options: TrendChartOptions): string {
           ? ""
           : zoneBands({ names: zones.names, bounds: bounds.map(({ value }) => value), y, width, height }),
         sideAxis({ ticks, width, height, unit: as }),
+        beside === undefined
+          ? ""
+          : drawnBeside(beside, besideTicks(beside, most, y, rounds), { width, height, from: RIGHT - 6, unitAt: -10 }),
         footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
         clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
         ...(points.length > 120
           ? []
-          : points.map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+          : points
+              .filter((point) => Number.isFinite(point.y))
+              .map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
         marked.drawn,
       ].join(""),
     });

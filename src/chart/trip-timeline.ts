@@ -8,6 +8,7 @@ import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
+import { gappedCurve } from "./gaps";
 import { curveBoxes, type DrawnLevel, levelLines } from "./levels";
 import { label, rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
@@ -23,12 +24,15 @@ export interface TripTimelineOptions extends ChartOptions, Omit<RunOptions, "exc
   readonly levels: ArrayLike<number>;
   /** Seconds that each level stands; or the times of the levels in s, never falling, where each stands until the next. */
   readonly dt: number | ArrayLike<number>;
+  /** Longest time in s between two levels that is no gap; five times the median if not given. Over a gap the curve is broken. */
+  readonly longestGap?: number;
 }
 
 const own = /* @__PURE__ */ Object.freeze({
   settings: true,
   levels: true,
   dt: true,
+  longestGap: true,
   as: true,
   at: true,
   commands: true,
@@ -46,6 +50,15 @@ function descriptionOf({ events, logic }: TripPlayback): string {
   return (
     `Level against time with threshold ${significant(threshold.value)} ${type}, reset level ` +
     `${significant(reset.value)} and on-delay ${onDelay} s. ${said.length > 0 ? `Events: ${said.join(", ")}.` : "Nothing happened."}`
+  );
+}
+
+/** What a broken curve means for the logic, which takes a level to stand until the next. */
+function gapNotes(notes: readonly string[]): string[] {
+  return notes.map((note) =>
+    note.endsWith("no reading was taken.")
+      ? "The level is broken where there is no good signal."
+      : `${note} The logic takes the level before a gap to stand until the next.`,
   );
 }
 
@@ -133,7 +146,17 @@ export function tripTimeline(options: TripTimelineOptions): string {
       .x((point) => rounded(x(point.x)))
       .y((point) => rounded(y(point.y)))
       .curve(curveStepAfter);
-    const curve = reducedCurve([...points, { x: end, y: playback.levels.at(-1) as number }], x);
+    // a level stands until the signal fails
+    const standing = points.flatMap((point, i) => {
+      const before = points[i - 1];
+      const fails = before !== undefined && Number.isFinite(before.y) && !Number.isFinite(point.y);
+      return fails ? [{ x: point.x, y: before.y }, point] : [point];
+    });
+    const gapped = gappedCurve(standing, options.longestGap, {
+      at: (time) => `${tickText(time)} s`,
+      length: (span) => `${tickText(Number(span.toPrecision(3)))} s`,
+    });
+    const curve = reducedCurve([...gapped.points, { x: end, y: playback.levels.at(-1) as number }], x);
     const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
     const lines: DrawnLevel[] = [
       { kind: "trip", text: `threshold ${significant(threshold.value)}`, value: threshold.value },
@@ -149,8 +172,14 @@ export function tripTimeline(options: TripTimelineOptions): string {
     const foot = x.ticks(Math.max(3, Math.round(width / 80))).map((time) => ({ at: x(time), text: tickText(time) }));
     return chartDocument(options, {
       title: `Trip channel at ${significant(threshold.value)} ${type}`,
-      description: descriptionOf(playback),
-      notes: [...marked.notes, ...lanes.notes, ...assumedNotes(playback.assumed), `Caution: ${cautions[1]}`],
+      description: `${descriptionOf(playback)}${gapped.said.replace("without a reading", "without a good signal")}`,
+      notes: [
+        ...marked.notes,
+        ...gapNotes(gapped.notes),
+        ...lanes.notes,
+        ...assumedNotes(playback.assumed),
+        `Caution: ${cautions[1]}`,
+      ],
       left: LEFT,
       right: RIGHT,
       top: 28,

@@ -5,9 +5,11 @@ import { type Tick, tickText } from "./axis";
 export function valueAxis(
   highest: number,
   height: number,
-): { y: (value: number) => number; ticks: Tick[]; most: number } {
+): { y: (value: number) => number; ticks: Tick[]; most: number; rounds: (top: number) => number[] } {
   const count = Math.max(2, Math.round(height / 45));
   const scale = scaleLinear([0, highest > 0 ? highest * 1.08 : 1], [height, 0]);
   const ticks = scale.ticks(count).map((value) => ({ at: scale(value), text: tickText(value) }));
-  return { y: (value) => scale(value), ticks, most: scale.domain()[1] as number };
+  // round numbers of another axis that ends there
+  const rounds = (top: number): number[] => scaleLinear([0, top], [height, 0]).ticks(count);
+  return { y: (value) => scale(value), ticks, most: scale.domain()[1] as number, rounds };
 }

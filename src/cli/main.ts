@@ -14,10 +14,13 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 // Nobody is left to be told.
 process.stderr.on("error", () => undefined);
 
-const { stdin, stdout, stderr } = process;
+const { stdout, stderr } = process;
 
 run(process.argv.slice(2), {
-  piped: stdin.isTTY ? undefined : standardInput(stdin),
+  // to open it costs a while, and a reading that stands in the arguments needs none
+  get piped() {
+    return process.stdin.isTTY ? undefined : standardInput(process.stdin);
+  },
   terminal: Boolean(stdout.isTTY),
   ...(stdout.isTTY && { columns: stdout.columns }),
   colour: Boolean(stdout.isTTY) && !process.env.NO_COLOR,

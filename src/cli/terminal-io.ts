@@ -1,6 +1,6 @@
 import { visibleLines, visibleText } from "../core/index";
 import type { Io } from "./input/io";
-import { zoneMarks } from "./print/zone-mark";
+import { zoneMarks } from "./print/zone-marks";
 
 /** What stands between cells and at the end of rows, and steers nothing. */
 const layout = /(\t|\r\n)/;
@@ -22,9 +22,17 @@ function safeBut(captured: RegExp, text: string): string {
 export function terminalIo(io: Io): Io {
   const safe = (text: string): string => (io.colour ? safeBut(zoneMarks, text) : visibleLines(text));
   const shownBytes = (bytes: Uint8Array): string => safeBut(layout, new TextDecoder().decode(bytes));
-  const { progress } = io;
+  const { progress, terminal, columns, colour } = io;
   return {
-    ...io,
+    ...(terminal !== undefined && { terminal }),
+    ...(columns !== undefined && { columns }),
+    colour,
+    // opened where it is asked for, once
+    get piped() {
+      const { piped } = io;
+      Object.defineProperty(this, "piped", { value: piped });
+      return piped;
+    },
     out: (text) => io.out(typeof text === "string" ? safe(text) : io.terminal ? shownBytes(text) : text),
     err: (text) => io.err(safe(text)),
     ...(progress && { progress: (text: string) => progress(visibleText(text)) }),

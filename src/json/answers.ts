@@ -54,9 +54,11 @@ import type {
   Density,
   Descriptors,
   GaussianPeak,
+  LinesOverall,
   OrderLine,
   Overall,
   ProfileOverall,
+  ResolvingSettings,
   Spectrum,
   SpectrumLine,
 } from "../signal/index";
@@ -91,8 +93,10 @@ export interface SignalAnswers {
   readonly overall: Overall;
   readonly "band overall": BandOverall;
   readonly "band waveform": BandWaveform;
+  readonly "lines overall": LinesOverall;
   readonly "spectrum line": SpectrumLine;
   readonly "order line": OrderLine;
+  readonly "resolving settings": ResolvingSettings;
   readonly "gaussian peak": GaussianPeak;
   readonly "profile overall": ProfileOverall;
 }

@@ -1,7 +1,7 @@
 import type { ConvertedAmplitude } from "../amplitude/index";
 import type { Amplitude, Assumption } from "../reading/index";
 import type { LimitCount, Scheme, Verdict } from "../severity/index";
-import type { Descriptors, OrderLine, Overall, SpectrumLine } from "../signal/index";
+import type { Descriptors, LinesOverall, OrderLine, Overall, SpectrumLine } from "../signal/index";
 import type { LimitRow } from "../sql/index";
 import type { LevelGaps, TripEvent, UnmaskedTrips, VoteAlternative, VotedEvent, VotedStatus } from "../trip/index";
 
@@ -16,6 +16,12 @@ export interface CommandAnswers {
     readonly descriptors?: Descriptors | undefined;
     readonly lines: readonly SpectrumLine[];
     readonly orders?: readonly OrderLine[];
+    readonly judgement?: Verdict;
+  };
+  /** Of `overall --spectrum`: each line with its frequency. */
+  readonly "record of lines": {
+    readonly levels: readonly LinesOverall[];
+    readonly lines: readonly Amplitude[];
     readonly judgement?: Verdict;
   };
   /** Of `simulate`, one for each delay. */

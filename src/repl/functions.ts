@@ -3,6 +3,7 @@ import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
 import { namesPoints, type Scheme } from "../severity/index";
 import { parseUncertain } from "../uncertainty/index";
+import { beat } from "./beat";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
 import { judged, judgedPoints } from "./judged";
@@ -61,7 +62,7 @@ const total = (numbers: readonly number[]): number => numbers.reduce((sum, one) 
 export const functions = /* @__PURE__ */ frozen({
   rss: {
     usage: "rss(2.1 mm/s rms, 0.8 mm/s rms)",
-    help: "root of the sum of squares of uncorrelated RMS readings, also of different frequencies",
+    help: "root of the sum of squares of uncorrelated RMS readings, also of different frequencies; levels in dB too, as in rss(a, b) to dB re 1e-9 m/s",
     arity: [1, ANY],
     run: (args) => rootSumSquare(amplitudes(args)),
   },
@@ -159,6 +160,12 @@ export const functions = /* @__PURE__ */ frozen({
     help: "how far a reading has moved from an earlier one, in percent and decibels",
     arity: [2, 2],
     run: ([now, before]) => changed(amplitude(now), amplitude(before)),
+  },
+  beat: {
+    usage: "beat(3.4 mm/s rms at 1480 r/min, 1.2 mm/s rms at 1492 r/min)",
+    help: "the range in which two readings of two near frequencies swell, and how often",
+    arity: [2, 2],
+    run: (args) => beat(...(amplitudes(args) as [Amplitude, Amplitude])),
   },
   judge: {
     usage: 'judge(4.1 mm/s rms, "pump 90 kW 2980 r/min rigid")',

@@ -102,7 +102,7 @@ function overview(): string {
  * import { helpText } from "veladis/mathjs";
  *
  * helpText("rss");
- * // => "rss(2.1 mm/s rms, 0.8 mm/s rms)\n  root of the sum of squares of uncorrelated RMS readings, also of different frequencies"
+ * // => "rss(2.1 mm/s rms, 0.8 mm/s rms)\n  root of the sum of squares of uncorrelated RMS readings, also of different frequencies; levels in dB too, as in rss(a, b) to dB re 1e-9 m/s"
  * helpText("rrs"); // throws unknown-option
  * ```
  *

@@ -1,4 +1,5 @@
 export { bounds } from "./bounds";
+export { rootSumSquare } from "./combined";
 export { completions } from "./complete";
 export { type Answer, evaluateLine } from "./evaluate-line";
 export { type CalculatorFunction, functions, numberFunctions } from "./functions";

@@ -1,1 +1,2 @@
+export { plainSpelling } from "./plain-spelling";
 export { CREST_FACTOR, joinedPeaks, parseSentence, type Sentence } from "./sentence";

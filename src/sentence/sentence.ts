@@ -2,11 +2,12 @@ import { type ConvertOptions, isSignal, JOINED_RANGE, type SignalSource, signalR
 import { parseNumeral, requireText, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { parseUncertain } from "../uncertainty/index";
+import { plainSpelling } from "./plain-spelling";
 
 /** A line such as `0.25 in/s pk at 1500 r/min to mm/s rms, mil pp`, taken apart. */
 export interface Sentence {
   readonly reading: Amplitude;
-  /** The reading as it was written. */
+  /** The reading as it was written, in its plain spelling. */
   readonly written: string;
   /** Reading types asked for, as written; none when the line asks for all equivalents. */
   readonly targets: readonly string[];
@@ -34,7 +35,7 @@ export function joinedPeaks(line: string): string {
  * The sentence that a line says.
  *
  * `<reading> [± <uncertainty>] [at <frequency>] [with crest factor <number>] [to <type>, <type> ...]`; in the place of
- * the reading a signal, as {@link signalReading} takes it.
+ * the reading a signal, as {@link signalReading} takes it. Other spellings are read as {@link plainSpelling} reads them.
  *
  * @param source - what turns a signal into a vibration, where the line does not say it
  * @throws {@link VeladisError} `syntax` and all of {@link parseUncertain} and {@link signalReading}
@@ -42,7 +43,7 @@ export function joinedPeaks(line: string): string {
 export function parseSentence(line: string, source: SignalSource = {}): Sentence {
   const plain = requireText(line, FORM).trim();
   if (plain.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
-  const words = joinedPeaks(plain.replace(/\s+/g, " "));
+  const words = joinedPeaks(plainSpelling(plain.replace(/\s+/g, " ")));
   const [before, after, ...more] = words.split(/ to /i);
   if (more.length > 0 || after?.trim() === "" || / to$/i.test(words)) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(line) });

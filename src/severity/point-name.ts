@@ -24,6 +24,21 @@ const DIRECTED = /^(?:horizontal|vertical|axial|radial|inboard|outboard|drive|dr
 const BEHIND_NUMBER =
   /^(?:n?de|fe|[io]b|[io]d|[a-z]|[a-z]+-[a-z]|free|drive|driven|non|non-?drive|inboard|outboard|end|side|top|bottom|left|right|horizontal|vertical|axial|radial|bearing|brg|pump|fan|motor|gearbox|gear|shaft|stage|pinion|wheel|rotor|generator|turbine|engine|compressor|blower)(?:[-_]?\d{1,2}[a-z]?|[-_][a-z])?$/i;
 
+/** Where readings of a machine may be taken, or how its support is: facts of the machine, which name no point by themselves. */
+const FACT =
+  /^(?:on\s+)?(?:the\s+)?(?:bearing\s+)?(?:housings?|shaft|casing|pedestal|rigid|flexible|springs?|absolute|relative)$/i;
+
+/** True for a name that is a fact of the machine: `housing 3.9 mm/s rms` says where the reading was taken, not at which point. */
+export function isFactName(name: string): boolean {
+  return FACT.test(name.trim());
+}
+
+/** True where a number behind a name may be part of it: `ID fan 1`, `bearing 3`. */
+export function isNumbered(name: string): boolean {
+  const last = name.split(/[\s:]+/).at(-1) ?? "";
+  return COUNTED().test(last) && !DIRECTED.test(last) && last.toLowerCase() !== "reading";
+}
+
 function isUnit(word: string, before: string | undefined): boolean {
   // bearing G, gear m: a letter alone is a unit behind a number alone
   if (word.length === 1 && !/^\d/.test(before ?? "")) return false;

@@ -1,7 +1,7 @@
 import { requireText, shown, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, isReading, parseAmplitude, requireNoPlusMinus } from "../reading/index";
 import { folded } from "./label";
-import { holdsReading } from "./point-name";
+import { holdsReading, isFactName, isNumbered } from "./point-name";
 
 /** A reading and the point of the machine it was taken at. */
 export interface PointReading {
@@ -89,6 +89,30 @@ function requireName({ written, point }: Part): void {
   }
 }
 
+/** Refuses a name that says where the readings of the machine were taken, beside no other. */
+function requireNoFact({ written, point }: Part): void {
+  if (!isFactName(point)) return;
+  refuse(
+    "syntax",
+    `a name of a point, such as "DE-H"; that a reading was taken on the ${point} is a fact of the machine, and stands with it`,
+    written,
+  );
+}
+
+/**
+ * Refuses a whole number without a unit behind a name that may be numbered, where a reading follows: `ID fan 1, motor DE 4.1
+ * mm/s rms` has one reading, or two.
+ */
+function requireOwnUnit({ written, point, digits, type }: Part): void {
+  const isApart = /[:=]\s*$/.test(written.slice(0, written.length - digits.length));
+  if (type !== "" || isApart || !/^\d{1,2}$/.test(digits) || !isNumbered(point)) return;
+  refuse(
+    "syntax",
+    `a unit behind the number, or a colon before it, where ${digits} is the reading of ${point}; where ${point} ${digits} is a name, no comma behind it`,
+    written,
+  );
+}
+
 /** True for what says how an uncertainty is meant, which names no point: `k`, `2 sigma`, `95 %`. */
 function isCoverage(name: string): boolean {
   return /^k$|[%\u03c3]|\bsigma\b/i.test(name) || name.endsWith(" k");
@@ -113,6 +137,8 @@ function partOf(written: string, parted: string): Part {
   if (part.point !== "") {
     requireOneReading(part);
     requireName(part);
+    requireNoFact(part);
+    requireOwnUnit(part);
     return part;
   }
   return refuse(

@@ -69,6 +69,12 @@ const cases: Cases = {
         { time: new Date(0), reading: 2 },
       ],
     }),
+  "trendChart, times without a reading": () => trend({ readings: [{ time: 0 }, { time: 1 }] }),
+  "trendChart, a longest gap of nothing": () => trend({ longestGap: 0 }),
+  "trendChart, a second axis of another quantity": () => trend({ beside: "g pk" }),
+  "trendChart, a second axis in decibels": () => trend({ beside: "dB re 1e-9 m/s" }),
+  "spectrumChart, a second axis of a density": () =>
+    spectrum({ spectrum: { unit: "g2/Hz", resolution: 1, values: lines.values }, beside: "m/s2 rms" }),
   "trendChart, a reading below zero": () => trend({ readings: [{ time: 0, reading: -2 }] }),
   "trendChart, a time that is none": () => trend({ readings: [{ time: "noon", reading: 2 }] }),
   "trendChart, a table of another quantity": () =>

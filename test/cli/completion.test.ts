@@ -12,13 +12,13 @@ const following = (...words: string[]): Promise<string[]> => completions(words, 
 describe("what can follow", () => {
   it("at first a command, or an option of the one that needs no name", async () => {
     expect(await following("")).toEqual(Object.keys(pages));
-    expect(await following("s")).toEqual(["schemes", "sql", "setpoints", "simulate", "shock"]);
+    expect(await following("s")).toEqual(["schemes", "sql", "setpoints", "simulate", "shock", "sum"]);
     expect(await following("--dig")).toEqual(["--digits"]);
   });
 
   it("an option of the command that has not been given", async () => {
-    expect(await following("judge", "--s")).toEqual(["--scheme", "--since", "--sensor", "--strict"]);
-    expect(await following("judge", "--strict", "--s")).toEqual(["--scheme", "--since", "--sensor"]);
+    expect(await following("judge", "--s")).toEqual(["--scheme", "--since", "--speed-unit", "--sensor", "--strict"]);
+    expect(await following("judge", "--strict", "--s")).toEqual(["--scheme", "--since", "--speed-unit", "--sensor"]);
     expect(await following("table", "--machine-column", "a", "--machine-c")).toEqual(["--machine-column"]);
     expect(await following("plan", "")).toContain("--threshold");
   });

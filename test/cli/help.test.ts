@@ -35,6 +35,9 @@ const texts: Readonly<Record<string, string>> = {
     "value,unit,detector,frequency,speed,machine\n4.1,mm/s,rms,25,1490,pump 90 kW 1490 r/min category II\n",
   "shaft.csv": "value,speed\n41,1490\n",
   "steady.csv": `time,g\n${Array.from({ length: 40 }, (_, i) => `${10 * i},${1 + (i % 7) / 100}`).join("\n")}\n`,
+  "logged.csv": `time [s],DE,NDE\n${Array.from({ length: 4096 }, (_, i) => `${(i / 4096).toFixed(6)},${Math.sin(i / 20)},${Math.cos(i / 20)}`).join("\n")}\n`,
+  "booster-lines.csv": `frequency (Hz),velocity (in/s pk)\n${Array.from({ length: 401 }, (_, k) => `${2.5 * k},${k === 8 ? 0.1 : 0.001}`).join("\n")}\n`,
+  "shaker-profile.csv": "Hz,g2/Hz\n20,0.01\n80,0.04\n350,0.04\n2000,0.007\n",
   "fan.csv": Array.from({ length: 4096 }, (_, i) => Math.sin(i / 20)).join("\n"),
   "fans.csv": Array.from({ length: 4096 }, (_, i) => `${Math.cos(i / 20)},${Math.sin(i / 20)}`).join("\n"),
 };

@@ -8,7 +8,7 @@ import { linesOf } from "../../src/cli/input/lines";
 import { openFile } from "../../src/cli/input/open-file";
 import { standardInput } from "../../src/cli/input/standard-input";
 import { veladis } from "./in-process";
-import { madeParquet } from "./parquet-file";
+import { madeParquet } from "./parquet/made-file";
 
 const folder = mkdtempSync(join(tmpdir(), "veladis-inputs-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

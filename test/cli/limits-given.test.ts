@@ -55,3 +55,26 @@ describe("the template of a scheme", () => {
     expect((await veladis(["schemes", "--template", "--json"])).err).toMatch(/--template alone/);
   });
 });
+
+describe("limits in one line elsewhere", () => {
+  it("of the shaft, where the machine says so", async () => {
+    const args = ["--limits", "40, 60, 90 um pp", "--machine", "compressor shaft 9000 r/min"];
+    expect((await veladis(["judge", "61 um pp", ...args])).out).toMatch(/^61 um pp: zone C/);
+    const table = await veladis(["table", "--column", "1", "--from", "um pp", ...args], "v\n39\n91\n");
+    expect(table.out.split("\n").map((line) => line.split(",")[1])).toEqual(["zone", "A", "D", undefined]);
+    const record = Array.from({ length: 4096 }, (_, i) => 50 * Math.sin((2 * Math.PI * i) / 20)).join("\n");
+    const overall = await veladis(["overall", "--rate", "2000", "--unit", "um", "--band", "10-900", ...args], record);
+    // 50 peak is 100 peak-to-peak
+    expect(overall.out).toMatch(/zone D/);
+  });
+
+  it("of setpoints, with A/B named where it stands before them", async () => {
+    const args = ["setpoints", "--baseline", "2 mm/s rms", "--machine", "pump 1180 r/min", "--limits"];
+    const [two, three] = await Promise.all(
+      ["4.2, 6.8 mm/s rms", "2.6, 4.2, 6.8 mm/s rms"].map((one) => veladis([...args, one])),
+    );
+    expect(two?.out).toMatch(/^TRIP +6\.800/m);
+    expect(three?.out).toMatch(/^TRIP +6\.800/m);
+    expect(three?.out.replace(/\s+/g, " ")).toContain("A/B of 2.60 mm/s rms plays no part");
+  });
+});

@@ -91,6 +91,21 @@ describe("Snappy", () => {
       ],
     ],
     ["nothing", "", [0]],
+    [
+      "a copy with one byte behind, from far back",
+      `${"a".repeat(299)}b${"a".repeat(4)}`,
+      [...[0xb0, 2, 61 << 2, 43, 1, ...Buffer.from(`${"a".repeat(299)}b`), 1 | (1 << 5), 44]],
+    ],
+    ["a literal of sixteen", long.slice(0, 16), [16, ...literal(long.slice(0, 16))]],
+    ["a copy of sixteen over itself", `${long}${long.slice(4)}`, [36, ...literal(long), (15 << 2) | 2, 16, 0]],
+    [
+      "a copy of twenty out of more",
+      `${long}${long}${long}`.slice(0, 45),
+      [...[45, ...literal(long), (19 << 2) | 2, 20, 0, (4 << 2) | 2, 40, 0]],
+    ],
+    ["a copy from the middle, of many", `abc${long}${long}`, [43, ...literal(`abc${long}`), (19 << 2) | 2, 20, 0]],
+    ["a length in five bytes", "abc", [0x83, 0x80, 0x80, 0x80, 0, ...literal("abc")]],
+    ["a length of 128", "x".repeat(128), [0x80, 1, 60 << 2, 127, ...Buffer.from("x".repeat(128))]],
   ])("%s", (_, text, packed) => expect(unpacked(text.length, ...packed)).toBe(text));
 
   it.each<[string, number, number[]]>([
@@ -104,5 +119,10 @@ describe("Snappy", () => {
     ["a copy beyond the length", 7, [7, ...literal("abcd"), 1, 4]],
     ["a copy that breaks off", 8, [8, ...literal("abcd"), 1]],
     ["too few bytes", 4, [4, ...literal("abc")]],
+    ["another length, of the right bytes", 3, [4, ...literal("abc")]],
+    ["a literal that breaks off, of many", 100, [100, 60 << 2, 99, ...Buffer.from("x".repeat(99))]],
+    ["a literal beyond the length, behind another", 5, [5, ...literal("abc"), ...literal("abc")]],
+    ["a copy beyond the length, behind another", 11, [11, ...literal("abcd"), 1, 4, 1, 4]],
+    ["a copy from behind its own place", 12, [12, ...literal("abcdefgh"), 1, 9]],
   ])("%s is none", (_, length, packed) => expect(unpacked(length, ...packed)).toBeUndefined());
 });

@@ -6,7 +6,7 @@ import { parquetWriteFile } from "hyparquet-writer";
 import { afterAll, describe, expect, it } from "vitest";
 import { snappyUnpacked } from "../../src/cli/parquet/snappy";
 import { veladis } from "./in-process";
-import { madeParquet } from "./parquet-file";
+import { madeParquet } from "./parquet/made-file";
 
 const folder = mkdtempSync(join(tmpdir(), "veladis-parquet-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -121,6 +121,53 @@ const foreign = file(
 const there = file("there.csv", "kept\n");
 mkdirSync(join(folder, "place"));
 
+const lines = file("lines.csv", "Hz,mm/s rms\n10,1\n20,2\n30,1\n40,0.5\n");
+const lines3 = file("lines3.csv", "Hz,r/min,mm/s rms\n10.5,600.5,1.5\n20.5,1200.5,2.5\n");
+const lines4 = file("lines4.csv", "Hz,a,b\n10.5,1.5,1.5\n20.5,2.5,1.5\n");
+const freqs = file("freqs.csv", "frequency,amplitude\n10,1\n20,2\n30,1\n");
+const inOrders = file("orders.csv", "order,mm/s rms\n1,0.5\n2,2.5\n");
+const negative = file("negative.csv", "Hz,mm/s rms\n-10,1\n20,-2\n30,x\n");
+const dense = file("dense.csv", "Hz,g2/Hz,slope\n20,0.01,3\n80,0.04,\n");
+const steep = file("steep.csv", "Hz,g2/Hz,slope\n20,0.01,9\n80,0.04,\n");
+const behind = file("behind.csv", "Hz,g2/Hz,slope\n20,0.01,\n80,0.04,3\n");
+const lone = file("lone.csv", "Hz,g2/Hz,slope\n20,,\n80,0.04,\n");
+const noDensity = file("no-density.csv", "Hz,density\n20,1\n80,1\n");
+const uneven = file("uneven.csv", "time [s],a\n0,1\n0.1,2\n0.25,1\n0.3,2\n0.4,1\n");
+const still = file("still.csv", "time [s],a\n0,1\n0,2\n0.1,1\n");
+const half = file("half.csv", "Hz,mm/s rms\n15,0.5\n25,2.5\n35,0.5\n");
+const fallen = file("fallen.csv", "time [s],a\n0,1\n0.2,2\n0.1,1\n");
+const serialTimes = file("serial-times.csv", "time,a\n45000.5,1\n45000.6,2\n");
+const millis = file("millis.csv", "time,a\n1772600000000.5,1.5\n1772600000001.5,1.5\n");
+const twoForms = file("two-forms.csv", "time [s],a\n0,1\n2026-03-04 10:00:00,2\n");
+const oneTime = file("one-time.csv", "time [s],a\n0,1\n");
+const twoTimes = file("two-times.csv", "time [s],a,b\n0,1,x\nnoon,2,1\n");
+function wave(changed: { kind?: number; channels?: number; samples?: number[]; size?: number; head?: number }): Buffer {
+  const { kind = 1, channels = 1, samples = [1, 2, 3, 2], head = 16 } = changed;
+  const bytes = Buffer.alloc(28 + head + 2 * samples.length - 16 + 16);
+  bytes.write("RIFF", 0, "latin1");
+  bytes.write("WAVEfmt ", 8, "latin1");
+  bytes.writeUInt32LE(head, 16);
+  bytes.writeUInt16LE(kind, 20);
+  bytes.writeUInt16LE(channels, 22);
+  bytes.writeUInt32LE(100, 24);
+  bytes.writeUInt16LE(16, 34);
+  bytes.write("data", 20 + head, "latin1");
+  bytes.writeUInt32LE(changed.size ?? 2 * samples.length, 24 + head);
+  for (const [i, one] of samples.entries()) bytes.writeInt16LE(one, 28 + head + 2 * i);
+  return bytes;
+}
+const waves = {
+  good: file("good.wav", wave({})),
+  pair: file("pair.wav", wave({ channels: 2 })),
+  odd: file("odd.wav", wave({ kind: 7 })),
+  short: file("short.wav", wave({ head: 14 })),
+  cut: file("cut.wav", wave({ size: 900 })),
+  rails: file("rails.wav", wave({ samples: [1, 32767] })),
+  none: file("none.wav", "text and no sound"),
+  empty: file("empty.wav", "RIFF____WAVE"),
+  bare: file("bare.wav", "RIFF____WAVEdata____"),
+};
+
 const simulate = "simulate --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching";
 const shock =
   "shock --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--delay|8|--running|2.6 mm/s rms at 1485 r/min";
@@ -165,6 +212,21 @@ const cases: readonly Case[] = [
   [`${overall}|${unsaid}`], [`${overall}|${unsaid}|--format|flot32`], [`${overall}|${unsaid}|--format|float32|--endian|middle`],
   [`${overall}|${one}|--band|10`], [`${overall}|${one}|--band|low-high`], [`${overall}|${one}|--band|1-high`], [`${overall}|${one}|--order|three`], [`${overall}|${one}|--band|20-40|--lines|many`],
   [`${overall}|${one}|--background|1 mm/s rms`],
+  // lines, densities, records with their times, WAVE files
+  ["overall --spectrum|--tones"], [`overall --spectrum|${lines}`], [`overall --spectrum|${lines}|--tones|--window|hann`], [`overall --spectrum|${lines}|--tones|--rate|10`],
+  [`overall --spectrum|${lines}|--tones|--background|1 mm/s rms`], [`overall --spectrum|${lines}|--tones|--orders|2`], [`overall --spectrum|${lines}|--tones|--orders|two|--speed|10 Hz`], [`overall --spectrum|${lines}|--tones|--lines|0`], [`overall --spectrum|${lines}|--tones|--lines|few`],
+  [`overall --spectrum|${lines}|--noise-bandwidth|wide`], [`overall --spectrum|${lines}|--tones|--column|1|--column|2`], [`overall --spectrum|${lines}|--tones|--column|1`], [`overall --spectrum|${lines3}|--tones`], [`overall --spectrum|${lines4}|--tones`], [`overall --spectrum|${lines}|--tones|--at-unit|r/min`],
+  [`overall --spectrum|${freqs}|--tones`], [`overall --spectrum|${freqs}|--tones|--at-unit|Hz`], [`overall --spectrum|${freqs}|--tones|--at-unit|hurtz`], [`overall --spectrum|${inOrders}|--tones`], [`overall --spectrum|${negative}|--tones`], [`overall --spectrum|${lines}|--window|hann`],
+  ["overall --density"], [`overall --density|${lines}`], [`overall --density|${dense}`], [`overall --density|${dense}|--slope-column|3|--unit|(mm/s)2/Hz`], [`overall --density|${noDensity}`], [`overall --density|${dense}|--speed|10 Hz`],
+  [`overall --density|${steep}|--slope-column|3`], [`overall --density|${behind}|--slope-column|3`], [`overall --density|${lone}|--slope-column|3`], [`overall --density|${dense}|--slope-column|3|--band|80-20`],
+  [`overall --unit|g|--tones|${one}`], [`overall --unit|g|--column|1|--column|2`, "1,2\n"], [`overall --unit|g|${two}`], [`overall --unit|g|${uneven}`], [`overall --unit|g|${uneven}|--resample`], [`overall --unit|g|${uneven}|--rate|100|--time|1`], [`overall --unit|g|${still}`], [`overall --unit|g|${oneTime}`],
+  [`overall --unit|g|${twoTimes}`], [`overall --unit|g|${twoTimes}|--column|1`], [`overall --unit|g|${twoTimes}|--column|b`], [`overall --unit|g|${odd}`], [`overall --unit|g|${odd}|--rate|10|--resample`],
+  [`overall --unit|g|${waves.good}`], [`overall --unit|g|${waves.good}|--scale|1|--rate|5`], [`overall --unit|g|${waves.pair}|--scale|1`], [`overall --unit|g|${waves.pair}|--scale|1|--column|3`], [`overall --unit|g|${waves.pair}|--scale|1|--column|left`],
+  ...(["odd", "short", "cut", "rails", "none", "empty", "bare"] as const).map((name): Case => [`overall --unit|g|${waves[name]}|--scale|1`]),
+  [`overall --spectrum|${lines}|--tones|--plot`], [`overall --spectrum|${lines}|--tones|--machine|pump 90 kW 1490 r/min category II|--fail-from|C`], [`overall --spectrum|${lines}|--tones|--fail-from|C`], [`overall --spectrum|${lines}|--tones|--to|mm/s pk`], [`overall --spectrum|${lines}|--window|hnan`], [`overall --spectrum|${half}|--window|hann|--band|10-35|--plot`],
+  [`overall --density|${dense}|--slope-column|3|--band|10-40`], [`overall --unit|g|${uneven}|--column|1|--column|2|--chart|a.svg`], ["overall --unit|g|--format|parquet", "1\n"], [`overall --unit|g|${lines}|--format|parquet`], [`overall --unit|g|${fallen}`], [`overall --unit|g|${serialTimes}`], [`overall --unit|g|${millis}`], [`overall --unit|g|${twoForms}`], ["overall --unit|g", "time,a\n45000.5,1\n45000.6,2\n"],
+  ["overall --unit|g", "time [s],a\n0,1\n0.1,2\n0.25,1\n0.3,2\n0.4,1\n"], ["overall --unit|g|--format|float32|--rate|10"], ["sum"], ["sum 2 mm/s rms"], ["sum 2 mm/s rms|1 g rms"], ["sum 2 mm/s pk|1 mm/s pk"], ["sum 95 dB|90 dB"],
+  ["resolution"], ["resolution 25 Hz|26 Hz"], ["resolution 2 mm/s rms at 25 Hz|26 Hz|--highest|1 kHz"], ["resolution 2 mm/s rms @|26 Hz|--highest|1 kHz"], ["resolution 2 mm/s rms|26 Hz|--highest|1 kHz"], ["resolution 25 Hz|26 Hz|--highest|1 kHz|--averages|few"], ["resolution 25 Hz|26 Hz|--highest|1 kHz|--overlap|half"], ["resolution 25 Hz|26 Hz|--highest|1 kHz|--overlap|half %"],
   [`${overall}|${one}|--causal|--edges|ideal|--band|20-40`], [`${overall}|${one}|--scheme|iso-7919-3-2009|--machine|motor 3000 r/min`],
   // completion
   ["completion"], ["completion basch"],
@@ -252,9 +314,18 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judge 4.1 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1,480 r/min|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1.100,5 kW|--decimal-comma"], ["judge 4,1,2 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"],
   ["judg 4.1|mm/s|rms"], ["help chek"],
+  // readings as people write them, signals of points and columns
+  ["3 mm/s rms at 3000 to um pp"], ["3 mm/s rms at 50 Hz to um pp|--speed-unit|r/min"], ["4 mm/s rms, speed 1485"], ["4 mm/s rms, load 80 %, load 70 %"], ["4 mm/s rms, speed 1485 r/min, speed 1480 r/min"],
+  ["--to|mm/s rms|--file|-", "Feed pump C:\nP-102\tDE-H\t3.1\t2.2 mm/s rms\n"],
+  ["judge DE-H 3.2 mA, DE-V 12 mA|--loop|0 to 20 mm/s rms|--machine|pump 90 kW"], ["judge DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms|--sensor|100 mV/g|--machine|pump 90 kW"], ["judge DE-H, DE-V 12 mA of 0 to 20 mm/s rms|--machine|pump 90 kW"],
+  ["judge DE-H 4 mm/s rms, DE-V 2 mm/s rms|--limits|2, 4 mm/s rms"],
+  ["table --column|1|--from|mA|--loop|0 to 20 mm/s rms|--to|mm/s rms", "level\n3.7\n"], ["table --column|1|--to|mm/s rms|--loop|0 to 20 mm/s rms", "level\n20.8 mA\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk|--sensor|100 mV/g", "level\n4.1\n"], ["table --column|1|--from|mV pk at 80 Hz|--to|in/s pk|--sensor|100 mV/g", "level\n98\n"],
+  [`${simulate}|--delay|1|--loop|0 to 20 mm/s rms`, "time,level\n0,4.1\n"],
+  ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms|--machine|pump 1180 r/min"],
   // exit codes and pictures
   [`${simulate}|--delay|1,2|--plot`, "time,level\n0,4\n1,5\n"], [`${overall}|--plot|--json`, "1\n2\n1\n2\n"],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--fail-from|E"], ["judge 4.1 mm/s rms|--scheme|compressor-handbook-rule|--machine|screw compressor|--fail-from|C"], [`${overall}|--fail-from|C`, "1\n2\n1\n2\n"],
+  [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--fail-from|C`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|screw compressor|--scheme|compressor-handbook-rule|--fail-from|C`],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.gif"], ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--replace"], ["judge DE-H 3.1, DE-V 2.2 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.svg"],
   ["judge --machine|pump 90 kW category II|--chart|verdict.svg", "4.1 mm/s rms\n"], [`${simulate}|--delay|1,2|--chart|history.svg`, "time,level\n0,4\n1,5\n"], [`judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|${folder}/no/verdict.svg`],
 ];

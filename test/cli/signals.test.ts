@@ -72,12 +72,16 @@ describe("readings as signals", () => {
   it.each<[args: string[], says: RegExp]>([
     [["98 mV pk"], /missing-option[\s\S]*sensitivity of the sensor/],
     [["12 mA"], /missing-option[\s\S]*range of the loop/],
-    [["4.9 mm/s rms", "--loop", "0 to 20 mm/s rms"], /a reading in mA or per cent, .* for --loop/],
-    [["judge", "4.9 mm/s rms", "--sensor", "100 mV/g", ...pump], /a reading in volts, .* for --sensor/],
+    [["4.9 mm/s rms", "--loop", "0 to 20 mm/s rms"], /a reading in mA or per cent for --loop/],
+    [["judge", "4.9 mm/s rms", "--sensor", "100 mV/g", ...pump], /a reading in volts for --sensor/],
     [["judge", "12 mA", "--loop", "0 to 20 mm/s rms", "--uncertainty", "5 %", ...pump], /--uncertainty beside a vibration/],
     [["judge", "3 mA", "--loop", "0 to 20 mm/s rms", ...pump], /sensor-fault/],
     [["12 mA of 0 to 20 mm/s rms", "--loop", "0 to 25 mm/s rms"], /one loop/],
-    [["--column", "2", "--from", "mA", "--loop", "0 to 20 mm/s rms", "--to", "mm/s rms"], /--loop with --column/],
+    [["--column", "2", "--from", "g rms", "--loop", "0 to 20 mm/s rms", "--to", "mm/s rms"], /a column in mA or per cent/],
+    [["judge", "DE-H 2, DE-V 2.2 mm/s rms", "--sensor", "100 mV/g", ...pump], /a reading in volts for --sensor/],
+    [["judge", "DE-H 3.2 mA, DE-V 12 mA", "--loop", "0 to 20 mm/s rms", ...pump], /sensor-fault[\s\S]*3\.2 mA, of DE-H/],
+    [["judge", "DE-H 12 mA", ...pump], /range of the loop/],
+    [["judge", "DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms", "--sensor", "100 mV/g", ...pump], /signals of points without ±/],
   ])("%j is refused", async (args, says) => {
     const { out, err, code } = await veladis(args);
     expect([out, code]).toEqual(["", 2]);

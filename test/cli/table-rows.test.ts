@@ -15,6 +15,47 @@ const file = (content: string): string => {
 const judged = ["--machine", "group 2 rigid", "--scheme", "iso-10816-3-2009"];
 const plain = (text: string): string => text.replace(/\s+/g, " ");
 
+describe("--fail-from of a table", () => {
+  // the limits of group 2 on a rigid support are 1.4, 2.8 and 4.5 mm/s: ISO 10816-3 (2009), table A.2
+  const exit = async (rows: string, ...more: string[]) => {
+    const asked = ["--machine", "group 2 rigid in service housing 25 Hz", "--at", "25 Hz"];
+    const args = ["--column", "v", "--from", "mm/s rms", ...asked, "--scheme", "iso-10816-3-2009", ...more];
+    const { code, err } = await veladis(["table", file(rows), ...args]);
+    return [code, /^reached +(\d+) row/m.exec(err)?.[1]];
+  };
+
+  it.each([
+    ["a row in the zone itself", "v\n1\n2.9\n", "C", 1, "1"],
+    ["rows in a worse one", "v\n5\n6\n1\n", "C", 1, "2"],
+    ["better rows alone", "v\n1\n2\n", "C", 0, "0"],
+    ["a refused row outranks it", "v\n5\nx\n", "C", 2, "1"],
+  ])("%s", async (_, rows, zone, code, reached) => {
+    expect(await exit(rows, "--fail-from", zone)).toEqual([code, reached]);
+  });
+
+  it("a refused row does not count with --keep-going, the others do", async () => {
+    expect(await exit("v\n5\nx\n", "--fail-from", "C", "--keep-going")).toEqual([1, "1"]);
+    expect(await exit("v\n1\nx\n", "--fail-from", "C", "--keep-going")).toEqual([0, "0"]);
+  });
+
+  it("a row that may not be judged may be in any zone", async () => {
+    expect(await exit("v\n1\n2\n", "--fail-from", "D", "--background", "0.5 mm/s rms")).toEqual([1, "1"]);
+  });
+
+  it("what was not judged may be worse", async () => {
+    const args = ["--column", "v", "--from", "mm/s rms", "--machine", "group 2 rigid", "--scheme", "iso-10816-3-2009"];
+    expect((await veladis(["table", file("v\n1\n"), ...args, "--fail-from", "D"])).code).toBe(1);
+  });
+
+  it("an acceptance that fails counts as D", async () => {
+    const args = ["--column", "v", "--from", "mm/s rms", "--machine", "fan rigid BV-3", "--fail-from", "D"];
+    const codes = ["1", "9"].map(
+      async (v) => (await veladis(["table", file(`v\n${v}\n`), ...args, "--scheme", "iso-14694-2003-acceptance"])).code,
+    );
+    expect(await Promise.all(codes)).toEqual([0, 1]);
+  });
+});
+
 describe("what differs from row to row counts for its row", () => {
   it("the frequency: the same acceleration is in another zone", async () => {
     const rows = file("v,hz\n0.5,1000\n0.5,20\n0.5,20\n0.5,1000\n");

@@ -28,6 +28,7 @@ describe("a cell", () => {
 
 describe("numbers in cells", () => {
   const settings = {
+    source: {},
     ...{ column: "v", from: { fixed: "mm/s rms" }, detector: {}, at: {}, machine: "", machineColumns: [] },
     ...{ written: { decimalComma: false }, targets: ["in/s pk"] },
   } as unknown as TableSettings;

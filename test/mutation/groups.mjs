@@ -24,6 +24,12 @@ const command = (folder, ...tests) => ({
   least: 95,
 });
 
+/** Without the two files that are a thread and its start: a mutant is switched on in one thread alone. */
+const unthreaded = (group) => ({
+  ...group,
+  mutate: [...group.mutate, ...["parquet-worker", "started-thread"].map((name) => `!src/cli/parquet/${name}.ts`)],
+});
+
 /** What is mutated together, and the tests that hold it. */
 const groups = {
   amplitudes: floors("core,units,detectors,frequency,reading,amplitude,vector"),
@@ -44,10 +50,10 @@ const groups = {
     "cli/{inputs,confirmed,convert,simulate,standard-input,refused,protection,check-files,decimal-words,machine-list}",
     "signal/command",
   ),
-  parquet: command("parquet", "cli/{parquet*,table-sources,refused}"),
+  parquet: unthreaded(command("parquet", "cli/parquet/*", "cli/{parquet*,table-sources,refused}")),
   table: command(
     "table",
-    "cli/units/*",
+    "cli/{table,units}/*",
     "cli/{table,table-rows,table-sources,table-outputs,confirmed,whole-file,outputs-settled,uncertain,explain,decimal-words,parquet,refused}",
     "severity/background",
   ),

@@ -98,7 +98,7 @@ describe("the packed tarball", () => {
     const code = `${load} try { convert(1, "mm/s rsm", "in/s pk"); } catch (error) { console.log(error.stack); }`;
     const plain = printed(name, code).split("\n");
     expect(plain[0]).toBe('VeladisError: expected a detector, received "rsm"; did you mean rms?');
-    expect(plain[1]).toMatch(/at unknownName \(.*dist.ground\.c?js:\d+:\d+\)$/);
+    expect(plain[1]).toMatch(/at unknownName \(.*dist.(?:index\.js|ground\.cjs):\d+:\d+\)$/);
     const mapped = ran(process.execPath, ["--enable-source-maps", name], consumer.folder).split("\n");
     const [, file = "", line = ""] = /unknownName \((.*):(\d+):\d+\)$/.exec(mapped[1] as string) ?? [];
     expect(file).toBe(join(consumer.installed, "src/core/unknown-name.ts"));

@@ -510,6 +510,8 @@ const signals: Call[] = [
   g("profileDensity", points, 100),
   g("profileOverall", points, { unit: "g2/Hz", as: "g rms", sigmas: 3 }),
   g("profileSlopes", points),
+  g("linesOverall", points, { type: "mm/s rms", as: "um rms", band: [10, 1000], tones: true }),
+  g("resolvingSettings", "24 Hz", "25 Hz", { highest: "1 kHz", window: "hann", averages: 4, overlap: 0.5 }),
   g("rayleighBeyond", 3),
   g("responseAt", [{ b: [1, 2, 1], a: [-0.5, 0.1] }], 25, 1000),
   g("sineFrequency", "4 mm/s rms", "0.1 g pk"),

@@ -23,6 +23,7 @@ const others = {
     ...{ "currentLoop.current": 8, "sensor.voltage": 5, formatVector: 9, uncertaintyOfVector: 4 },
     // bands and lowest frequencies beside lines
     ...{ bandOverall: 6, convertDensity: 9, convertSpectrum: 6, densityOverall: 8, orderLines: 3, topLines: 2 },
+    ...{ linesOverall: 6, resolvingSettings: 6 },
     // two readings of different kinds, or one with a phase and one without
     ...{ vectorDifference: 5, rssDifference: 5, differenceOfVectors: 6, shaftAbsolute: 6, sumOfVectors: 3 },
     ...{ slowRollCompensated: 4, changeFromBaseline: 8, classify: 6, judge: 4, judgePoints: 2 },

@@ -41,7 +41,55 @@ const flat = [
 ];
 const filter = (changed: object) => s.butterworth({ kind: "low-pass", order: 2, edges: [100], rate, ...changed });
 
+const listed = (rows: unknown, changed: object = { tones: true }) =>
+  s.linesOverall(rows, { type: "mm/s rms", as: "mm/s rms", band: [10, 40], ...changed });
+const four = [
+  [10, 1],
+  [20, 2],
+  [30, 1],
+  [40, 1],
+];
+const apart = (first: unknown, second: unknown, changed: object = {}) =>
+  s.resolvingSettings(first, second, { highest: "1 kHz", ...changed });
+
 const cases: Cases = {
+  "listed lines, none": () => listed([]),
+  "listed lines, no list": () => listed("10 Hz"),
+  "listed lines, one of three": () => listed([[10, 1, 2]]),
+  "listed lines, one a number": () => listed([10]),
+  "listed lines, below 0 Hz": () => listed([[-10, 1]]),
+  "listed lines, of a size below zero": () => listed([[10, -1]]),
+  "listed lines, that fall": () => listed([...four].reverse()),
+  "listed lines, of zero": () => listed([[10, 0]]),
+  "listed lines, of which nothing is told": () => listed(four, {}),
+  "listed lines, of which two things are told": () => listed(four, { tones: true, window: "hann" }),
+  "listed lines, tones as a word": () => listed(four, { tones: "yes" }),
+  "listed lines, of no window": () => listed(four, { window: "round" }),
+  "listed lines, of a noise bandwidth in words": () => listed(four, { noiseBandwidth: "wide" }),
+  "listed lines, of a noise bandwidth of none": () => listed(four, { noiseBandwidth: 0.5 }),
+  "listed lines, too few for a window": () => listed(four.slice(0, 2), { window: "hann" }),
+  "listed lines, uneven": () =>
+    listed(
+      [
+        [10, 1],
+        [20, 1],
+        [37, 1],
+        [40, 1],
+      ],
+      { window: "hann" },
+    ),
+  "listed lines, band beyond": () => listed(four, { window: "hann", band: [10, 400] }),
+  "listed lines, band without one": () => listed(four, { tones: true, band: [11, 12] }),
+  "listed lines, as a peak": () => listed(four, { tones: true, as: "mm/s pk" }),
+  "listed lines, in no type": () => listed(four, { tones: true, type: "mm/s" }),
+  "listed lines, of no options": () => s.linesOverall(four),
+  "settings that resolve, one frequency twice": () => apart("25 Hz", "25 Hz"),
+  "settings that resolve, above the highest": () => apart("25 Hz", "2 kHz"),
+  "settings that resolve, too many lines": () => apart("25 Hz", { hertz: 25.000001 }),
+  "settings that resolve, no average": () => apart("25 Hz", "26 Hz", { averages: 0 }),
+  "settings that resolve, whole overlap": () => apart("25 Hz", "26 Hz", { overlap: 1 }),
+  "settings that resolve, of no window": () => apart("25 Hz", "26 Hz", { window: "round" }),
+  "settings that resolve, of no options": () => s.resolvingSettings("25 Hz", "26 Hz"),
   "samples, none": () => overall({}, null),
   "samples, a text among them": () => overall({}, ["1", 2]),
   "samples, not a number": () => overall({}, bad(Number.NaN)),

@@ -12,6 +12,7 @@ import { headingsOf } from "../delimited/units-row";
 import { headedColumn } from "../input/headed-column";
 import type { Io } from "../input/io";
 import { inputStream } from "../input/open-file";
+import { measured, type SignalColumn, signalColumn } from "../input/signal-column";
 import { exitCodes } from "../print/exit-codes";
 import { explainedSteps } from "../print/explained";
 import { failureText } from "../print/failure";
@@ -21,6 +22,8 @@ import type { ConvertSettings } from "./convert-settings";
 /** What is converted, and to what. */
 interface Asked {
   readonly type: string;
+  /** How the numbers become that, where they are a signal. */
+  readonly signal: SignalColumn | undefined;
   /** What tells it. */
   readonly by: string;
   /** What stands behind a bare number. */
@@ -29,7 +32,7 @@ interface Asked {
   readonly titles: readonly string[];
 }
 
-function askedOf({ from, at, targets, explain, json }: ConvertSettings): Asked {
+function askedOf({ from, at, source, targets, explain, json }: ConvertSettings): Asked {
   if (from === undefined || targets.length === 0) {
     throw new VeladisError("missing-option", {
       expected: 'a file or piped CSV, with --from "g rms" and --to "m/s2 rms" beside --column',
@@ -42,20 +45,21 @@ function askedOf({ from, at, targets, explain, json }: ConvertSettings): Asked {
       received: "--explain with --column",
     });
   }
-  const type = readingType(from);
+  const signal = signalColumn(from, source);
+  const type = signal?.type ?? readingType(from);
   const titles = targets.map((target) =>
     `${target} ${assumedText({ assumed: conversionAssumes(type, target) })}`.trim(),
   );
-  return { type, by: `--from ${shown(from)}`, suffix: `${type}${at === undefined ? "" : ` at ${at}`}`, titles };
+  return { type, signal, by: `--from ${shown(from)}`, suffix: `${type}${at === undefined ? "" : ` at ${at}`}`, titles };
 }
 
 /** Rows converted, as text or JSON, that has not been written yet. */
-function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, titles }: Asked) {
+function columnVisitor(io: Io, settings: ConvertSettings, { type, signal, by, suffix, titles }: Asked) {
   const { column, file, targets, written, explain, json } = settings;
   const counts = { answered: 0, refused: 0 };
   const nothing = targets.map(() => "");
   let writer: DelimitedWriter | undefined;
-  const told = typeTold(by, type);
+  const told = signal?.told ?? typeTold(by, type);
   let unitRefused: RowRefused = () => undefined;
   let index = -1;
   let width = 0;
@@ -85,7 +89,8 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
         const cell = cells[index] as string;
         const otherUnit = unitRefused(cells);
         if (otherUnit !== undefined) throw otherUnit;
-        const value = numberCell(cell, "a reading", written.decimalComma);
+        const plain = numberCell(cell, "a reading", written.decimalComma);
+        const value = signal === undefined ? plain : measured(signal, plain);
         const reading = parseAmplitude(`${value} ${suffix}`);
         const answers = targets.map((target) => convertAmplitude(reading, target));
         for (const answer of json ? answers : []) {

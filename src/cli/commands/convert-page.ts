@@ -4,6 +4,7 @@ import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { digits, explain, fileOptions, json, keepGoing } from "../options/shared-options";
 import { signalOptions } from "../options/signal-options";
+import { speedUnit } from "../options/speed-unit";
 
 /** The symbols of all units, a text for each quantity. */
 function unitTexts(): string[] {
@@ -75,6 +76,7 @@ export const convertPage = {
       help: "frequency for readings that say none themselves; one that a reading says must be the same",
       example: '"1500 r/min"',
     },
+    "speed-unit": speedUnit,
     ...signalOptions,
     file: {
       argument: "<path>",

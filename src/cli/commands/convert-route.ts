@@ -4,8 +4,10 @@ import { assumedText } from "../../reading/index";
 import type { Io } from "../input/io";
 import { type Line, linesOf } from "../input/lines";
 import { inputStream } from "../input/open-file";
-import { splitPlace } from "../input/split-place";
-import { answerLine, answersOf, numberText } from "../print/answer";
+import { RouteHeadings, unusedHeading } from "../input/route-headings";
+import { stateNotes } from "../input/state-at-reading";
+import { answersOf, numberText } from "../print/answer";
+import { answerLine } from "../print/answer-line";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { failureText } from "../print/failure";
@@ -13,7 +15,8 @@ import { stateText } from "../print/state-text";
 import { textTable } from "../print/text-table";
 import { knownUncertainty, uncertaintyNote } from "../print/uncertain";
 import { isRemark } from "./answer-lines";
-import { type ConvertSettings, sentenceOf } from "./convert-settings";
+import type { ConvertSettings } from "./convert-settings";
+import { type Placed, placedSentences } from "./placed-sentences";
 
 function checkedTargets({ targets }: ConvertSettings): readonly string[] {
   if (targets.length > 0) return targets;
@@ -41,30 +44,54 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
   const explained: (readonly [string, ConvertedAmplitude])[] = [];
   let json = "";
   let isAnyUncertain = false;
-  const add = ({ number, text }: Line): void => {
-    const [place, written] = splitPlace(text);
+  const refuse = (error: unknown, number: number, place: string, written: string): void => {
+    failures.push(failureText(error, settings.json, { ...(file !== "-" && { file }), line: number }));
+    rows.push([`${number}`, place, written, ...targets.map(() => "-"), "REFUSED"]);
+  };
+  const add = ({ place, written, sentence: read }: Placed, number: number): void => {
+    const sentence = read();
+    const answers = answersOf(sentence, targets);
+    for (const answer of answers) {
+      json += answerLine(answer, sentence, settings, { line: number, place, ...sentence.state });
+    }
+    isAnyUncertain ||= answers.some((answer) => knownUncertainty(answer) !== undefined);
+    explained.push(...answers.map((answer, i) => [`line ${number}, ${targets[i]}`, answer] as const));
+    const notes = [
+      ...new Set([
+        ...answers.flatMap((one) => [assumedText(one), uncertaintyNote(one), stateText(one).trim()]),
+        stateNotes(sentence.state).join("; "),
+      ]),
+    ]
+      .filter(Boolean)
+      .join(" ");
+    rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);
+  };
+  const addOrRefuse = (one: Placed, heading: string, number: number): void => {
+    const place = [heading, one.place].filter((part) => part !== "").join(", ");
     try {
-      const sentence = sentenceOf(written, settings);
-      const answers = answersOf(sentence, targets);
-      for (const answer of answers) {
-        json += answerLine(answer, sentence, settings, { line: number, place });
-      }
-      isAnyUncertain ||= answers.some((answer) => knownUncertainty(answer) !== undefined);
-      explained.push(...answers.map((answer, i) => [`line ${number}, ${targets[i]}`, answer] as const));
-      const notes = [
-        ...new Set(answers.flatMap((one) => [assumedText(one), uncertaintyNote(one), stateText(one).trim()])),
-      ]
-        .filter(Boolean)
-        .join(" ");
-      rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);
+      add({ ...one, place }, number);
     } catch (error) {
-      failures.push(failureText(error, settings.json, { ...(file !== "-" && { file }), line: number }));
-      rows.push([`${number}`, place, written, ...targets.map(() => "-"), "REFUSED"]);
+      refuse(error, number, place, one.written);
     }
   };
+  const headings = new RouteHeadings();
+  const refuseUnused = (next: Line | undefined): void => {
+    const heading = headings.unused(next);
+    if (heading !== undefined) refuse(unusedHeading(heading), heading.number, heading.text.trim(), "");
+  };
   for await (const line of linesOf(stream)) {
-    if (!isRemark(line.text)) add(line);
+    if (isRemark(line.text)) continue;
+    refuseUnused(line);
+    const headed = headings.under(line);
+    if (headed === undefined) continue;
+    const { heading, number, text } = headed;
+    try {
+      for (const one of placedSentences(text, settings)) addOrRefuse(one, heading, number);
+    } catch (error) {
+      refuse(error, number, heading, text.trim().replace(/\s+/g, " "));
+    }
   }
+  refuseUnused(undefined);
   const table = textTable(
     [
       { title: "line", align: "right" },

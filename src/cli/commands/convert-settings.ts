@@ -1,8 +1,10 @@
 import type { SignalSource } from "../../amplitude/index";
 import { frequency } from "../../frequency/index";
 import { agreedHertz } from "../../reading/index";
-import { joinedPeaks, parseSentence, type Sentence } from "../../sentence/index";
+import { joinedPeaks, parseSentence, plainSpelling, type Sentence } from "../../sentence/index";
 import type { WrittenAs } from "../delimited/written-as";
+import { type ReadAtState, readAtState } from "../input/state-at-reading";
+import { withSpeedUnit } from "../options/speed-unit";
 
 /** What the options say, for the modes of `convert`. */
 export interface ConvertSettings {
@@ -12,6 +14,8 @@ export interface ConvertSettings {
   readonly at: string | undefined;
   readonly file: string | undefined;
   readonly column: string | undefined;
+  /** Unit of bare numbers behind `at`. */
+  readonly speedUnit: string | undefined;
   /** What turns readings in volts, mA or per cent into vibrations. */
   readonly source: SignalSource;
   /** How the file of the column is written. */
@@ -23,12 +27,21 @@ export interface ConvertSettings {
   readonly keepGoing: boolean;
 }
 
+/** A sentence, and what was noted of the machine beside its reading. */
+export interface NotedSentence extends Sentence {
+  readonly state: Omit<ReadAtState, "reading">;
+}
+
 /** The sentence of a line, with the type and frequency that the options give to bare numbers. */
-export function sentenceOf(line: string, { from, at, source }: ConvertSettings): Sentence {
-  const typed = joinedPeaks(from === undefined ? line : `${line} ${from}`);
-  if (at === undefined) return parseSentence(typed, source);
-  if (!/ at |@/.test(typed)) return parseSentence(typed.replace(/( to .*|$)/i, ` at ${at}$1`), source);
+export function sentenceOf(line: string, { from, at, source, speedUnit }: ConvertSettings): NotedSentence {
+  const { reading, ...state } = readAtState(line, speedUnit);
+  const spelt = withSpeedUnit(plainSpelling(reading), speedUnit);
+  const typed = joinedPeaks(from === undefined ? spelt : `${spelt} ${plainSpelling(from)}`);
+  if (at === undefined) return { ...parseSentence(typed, source), state };
+  if (!/ at |@/.test(typed)) {
+    return { ...parseSentence(typed.replace(/( to .*|$)/i, ` at ${at}$1`), source), state };
+  }
   const sentence = parseSentence(typed, source);
   agreedHertz(sentence.reading.hertz, frequency(at));
-  return sentence;
+  return { ...sentence, state };
 }

@@ -1,16 +1,17 @@
 import { type ConvertedAmplitude, equivalents } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { assumedText, historyOf, isUncertain } from "../../reading/index";
-import type { Sentence } from "../../sentence/index";
 import { toldOf, writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
-import { splitPlace } from "../input/split-place";
+import { stateNotes } from "../input/state-at-reading";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
 import { requireAlone } from "../options/parsed-arguments";
-import { requireNoSource, requireSignal, signalSource } from "../options/signal-options";
-import { answerLine, answersOf, numberText } from "../print/answer";
+import { requireSignal, signalSource } from "../options/signal-options";
+import { frequencyTold, requireBareSpeed } from "../options/speed-unit";
+import { answersOf, numberText } from "../print/answer";
+import type { answerLine } from "../print/answer-line";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { stateText } from "../print/state-text";
@@ -18,10 +19,17 @@ import { textTable } from "../print/text-table";
 import { uncertainText, uncertaintyNote } from "../print/uncertain";
 import { answerLines } from "./answer-lines";
 import type { convertPage } from "./convert-page";
-import { type ConvertSettings, sentenceOf } from "./convert-settings";
+import { type ConvertSettings, type NotedSentence, sentenceOf } from "./convert-settings";
+import { placedSentences } from "./placed-sentences";
+
+/** What was noted beside the reading, for behind its answer. */
+function notesText({ state }: NotedSentence): string {
+  const notes = stateNotes(state);
+  return notes.length === 0 ? "" : `  (${notes.join("; ")})`;
+}
 
 /** A reading in all everyday types, as a table. */
-function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string {
+function equivalentsTable(sentence: NotedSentence, settings: ConvertSettings): string {
   const { reading, written, options } = sentence;
   const rows = equivalents(reading, options);
   const cell = (answer: ConvertedAmplitude): string => numberText(answer, settings.digits);
@@ -36,36 +44,44 @@ function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string
   const cells = rows.flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
   const steps = settings.explain ? explainedText(cells.map((one) => [`${one.unit} ${one.detector}`, one])) : "";
   const k = isUncertain(historyOf(reading)) ? `\n± are expanded uncertainties, k = 2  ${note}`.trimEnd() : "";
-  return `${written} ${how}${stateText(reading)}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
+  return `${written} ${how}${stateText(reading)}${notesText(sentence)}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
 }
 
+/** What writes an answer as a line of JSON, loaded where it is asked for. */
+type InJson = typeof answerLine | undefined;
+
 /** The answer to one sentence, as it is printed. */
-function answerText(sentence: Sentence, settings: ConvertSettings, extra: object = {}): string {
-  const { digits, json, explain } = settings;
+function answerText(sentence: NotedSentence, settings: ConvertSettings, inJson: InJson, given: object = {}): string {
+  const extra = { ...given, ...sentence.state };
+  const { digits, explain } = settings;
   const targets = sentence.targets.length > 0 ? sentence.targets : settings.targets;
-  if (json) {
+  if (inJson !== undefined) {
     const answers =
       targets.length > 0
         ? answersOf(sentence, targets)
         : equivalents(sentence.reading, sentence.options).flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
-    return answers.map((answer) => answerLine(answer, sentence, settings, extra)).join("");
+    return answers.map((answer) => inJson(answer, sentence, settings, extra)).join("");
   }
   if (targets.length === 0) return equivalentsTable(sentence, settings);
   const answers = answersOf(sentence, targets);
   const lines = answers.map((answer) =>
     `${sentence.written} = ${uncertainText(answer, digits)}  ${assumedText(answer)} ${uncertaintyNote(answer)}`
       .replace(/ {3,}/, "  ")
-      .trimEnd(),
+      .trimEnd()
+      .concat(notesText(sentence)),
   );
   const named = answers.map((answer, i) => [answers.length > 1 ? (targets[i] as string) : "", answer] as const);
   return `${lines.join("\n")}\n${explain ? explainedText(named) : ""}`;
 }
 
-/** The answer to a line of standard input, behind its place if it has one. */
-function lineText(text: string, settings: ConvertSettings, line: number): string {
-  const [place, reading] = splitPlace(text);
-  const answer = answerText(sentenceOf(reading, settings), settings, { line, ...(place && { place }) });
-  return place && !settings.json ? `${place}: ${answer}` : answer;
+/** The answers to a line of standard input, each behind its place if it has one. */
+function lineText(text: string, settings: ConvertSettings, inJson: InJson, line: number): string {
+  return placedSentences(text, settings)
+    .map(({ place, sentence }) => {
+      const answer = answerText(sentence(), settings, inJson, { line, ...(place && { place }) });
+      return place && !settings.json ? `${place}: ${answer}` : answer;
+    })
+    .join("");
 }
 
 /** Converts one reading, lines of readings, a route file or a column of a CSV file. */
@@ -78,14 +94,19 @@ export async function convertReadings(
     ...{
       targets: targetsOf(to),
       from,
-      at,
+      at: frequencyTold(at, values["speed-unit"]),
       file: column === undefined ? file : namedFile(file),
       column,
       digits: digitsOf(digits),
       explain,
       json,
     },
-    ...{ written: writtenAs(values), source: signalSource(values), keepGoing: values["keep-going"] },
+    ...{
+      written: writtenAs(values),
+      source: signalSource(values),
+      speedUnit: values["speed-unit"],
+      keepGoing: values["keep-going"],
+    },
   };
   for (const option of ["file", "column"] as const) if (values[option] !== undefined) requireAlone(option, texts);
   const told = toldOf(settings.written);
@@ -95,18 +116,20 @@ export async function convertReadings(
       received: told.join(" "),
     });
   }
+  const inJson = json ? (await import("../print/answer-line")).answerLine : undefined;
   if (texts.length > 0) {
     requireSignal(settings.source, `${texts.join(" ")} ${from ?? ""}`.trim());
-    await io.out(answerText(sentenceOf(texts.join(" "), settings), settings));
+    requireBareSpeed(settings.speedUnit, texts.join(" "), at === undefined ? undefined : `at ${at}`);
+    await io.out(answerText(sentenceOf(texts.join(" "), settings), settings, inJson));
     return exitCodes.done;
   }
   if (column !== undefined) {
-    requireNoSource(settings.source);
+    requireBareSpeed(settings.speedUnit, `at ${at ?? ""}`);
     return (await import("./convert-column")).convertColumn(io, settings);
   }
   if (file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);
   if (io.piped !== undefined) {
-    return answerLines(io, settings, (text, line) => lineText(text, settings, line));
+    return answerLines(io, settings, (text, line) => lineText(text, settings, inJson, line));
   }
   throw new VeladisError("missing-option", {
     expected: 'a reading, as in veladis "0.25 in/s pk at 1500 r/min to mm/s rms"',

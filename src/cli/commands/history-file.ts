@@ -6,7 +6,9 @@ import { type LevelGaps, levelGaps } from "../../trip/index";
 import { type CsvLevels, csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { inputStream, namedFile } from "../input/open-file";
+import { type SignalColumn, signalColumn } from "../input/signal-column";
 import { requireOption } from "../options/option-values";
+import { signalSource } from "../options/signal-options";
 import { type GivenHistory, longestGapOf, seriesSettings } from "./simulate-settings";
 
 /** A recorded history as it was read. */
@@ -44,6 +46,7 @@ export async function historyFile(
   const history = await csvLevels(stream, {
     file: name,
     from: requireOption(given, "from"),
+    source: signalSource(values),
     ...seriesSettings(given),
     column,
     others,
@@ -55,20 +58,26 @@ export async function historyFile(
   return { name, history, dt: every ?? history.times };
 }
 
+/** How the levels become vibrations, where they are a signal. */
+function signalOf(given: GivenHistory): SignalColumn | undefined {
+  return signalColumn(requireOption(given, "from"), signalSource(given.values));
+}
+
 /** What the levels of a history are written in, for those who run it. */
 export function writtenOf(given: GivenHistory) {
   const { at } = given.values;
   return {
-    as: requireOption(given, "from"),
+    as: signalOf(given)?.type ?? requireOption(given, "from"),
     ...(at !== undefined && { at: frequency(at) }),
     ...(hasFaults(given) && { nan: "sensor fault" as const }),
   };
 }
 
 /** The same in words, with how levels follow one another. */
-export function levelsText({ values: { from, at, every } }: GivenHistory): string {
+export function levelsText(given: GivenHistory): string {
+  const { from, at, every } = given.values;
   const beside = at === undefined ? "" : ` at ${at}`;
-  return `in ${from}${beside}; each stands ${every === undefined ? "until the next" : `for ${every} s`}`;
+  return `in ${signalOf(given)?.words ?? from}${beside}; each stands ${every === undefined ? "until the next" : `for ${every} s`}`;
 }
 
 /** The gaps between levels that have times; undefined for those that are evenly spaced. */

@@ -25,6 +25,8 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   check: async () => (await import("./check")).checkReading,
   plan: async () => (await import("./plan")).printPlan,
   balance: async () => (await import("./balance")).printBalance,
+  resolution: async () => (await import("./resolution")).printResolution,
+  sum: async () => (await import("./sum")).printSum,
   completion: async () => (await import("./completion")).printCompletion,
 };
 

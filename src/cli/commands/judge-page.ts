@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
+import { limits } from "../options/limits-option";
 import { chartOptions } from "../options/picture-options";
 import {
   confirmed,
@@ -14,6 +15,7 @@ import {
   strict,
 } from "../options/shared-options";
 import { signalOptions } from "../options/signal-options";
+import { speedUnit } from "../options/speed-unit";
 
 /** The page of `judge`. */
 export const judgePage = {
@@ -54,11 +56,7 @@ export const judgePage = {
   options: {
     machine: { ...machine, default: "" },
     scheme: schemeFound,
-    limits: {
-      argument: "<A/B, B/C, C/D>",
-      help: "upper limits of zones A, B and C, of the maker or the site, in the place of a scheme",
-      example: '"2.8, 4.5, 7.1 mm/s rms"',
-    },
+    limits,
     confirmed,
     since: {
       argument: "<reading>",
@@ -70,6 +68,7 @@ export const judgePage = {
       help: "the reading, or the signal of one, with the machine stopped; of several points one for all, or one each behind the name of its point: whether they may be judged",
       example: '"0.4 mm/s rms"',
     },
+    "speed-unit": speedUnit,
     ...signalOptions,
     "crest-factor": crestFactor,
     uncertainty: {

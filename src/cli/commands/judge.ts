@@ -1,14 +1,7 @@
-import {
-  decidedVerdict,
-  pointsWithin,
-  uncertainPoints,
-  type ZoneRule,
-  type ZonesWithin,
-  zoneRules,
-  zonesWithin,
-} from "../../conformity/index";
-import { parseNumeral, plainNumerals, requireChoice, VeladisError } from "../../core/index";
+import { decidedVerdict, pointsWithin, type ZoneRule, type ZonesWithin, zonesWithin } from "../../conformity/index";
+import { parseNumeral, plainNumerals, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
+import { plainSpelling } from "../../sentence/index";
 import {
   changeFromBaseline,
   type Judgement,
@@ -19,16 +12,20 @@ import {
 } from "../../severity/index";
 import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
+import { type ReadAtState, readAtState } from "../input/state-at-reading";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
 import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
-import { schemeOfLimits } from "../options/limits-option";
+import { limitsAlone } from "../options/limits-option";
+import { loadLine, loadNotes, loadText, stateData } from "../options/load-text";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
+import { pointsRead } from "../options/points-read";
 import { requireSignal, signalSource, vibrationOf } from "../options/signal-options";
+import { requireBareSpeed, withSpeedUnit } from "../options/speed-unit";
 import { uncertainReading } from "../options/uncertain-reading";
 import { changeText } from "../print/change-text";
 import { exitCodes } from "../print/exit-codes";
@@ -42,9 +39,22 @@ import { withinLine, withinText } from "../print/within-text";
 import { answerLines } from "./answer-lines";
 import { requireChart, writeChart } from "./chart-file";
 import type { judgePage } from "./judge-page";
+import { oneToDraw, refuseOfOne, requireFits } from "./judge-refusals";
 
 /** What is printed of an answer: a page, a line among many, or data. */
 type Form = "page" | "line" | "data";
+
+/** What is judged: the reading, as it was written, in its plain spelling and with what was noted of the machine beside it. */
+interface Judged extends ReadAtState {
+  readonly written: string;
+  /** The name of the machine, before several of its points. */
+  readonly place?: string;
+  /** The machine, with the speed at the reading. */
+  readonly machine: string;
+}
+
+/** The name of a machine before several of its points: `Feed pump A: DE-H 3.1, DE-V 2.2 mm/s rms`. */
+const MACHINE_NAMED = /^\s*([^:,;=]*[^:,;=\s])\s*:\s+([A-Za-z][^:]*\d[^:]*[,;].*)$/s;
 
 /** The options that hold numbers, and the reader of a reading, with points for decimals. */
 function writtenNumbers({
@@ -66,63 +76,6 @@ function writtenNumbers({
   };
 }
 
-/** Options that stand for one reading alone, refused beside several points. */
-function refuseOfOne(values: ParsedOptions<typeof judgePage.options>["values"]): void {
-  if (values.since !== undefined) {
-    throw new VeladisError("out-of-range", {
-      expected: "one reading and its baseline, since each point has a baseline of its own",
-      received: "--since with several points",
-    });
-  }
-  if (values.uncertainty === undefined) return;
-  throw new VeladisError("out-of-range", {
-    expected:
-      'one reading with its uncertainty; of several points, each with its own: "DE-H 3.1 ± 0.2 (k=2), DE-V 2.2 mm/s rms"',
-    received: "--uncertainty with several points",
-  });
-}
-
-/** What a rule asks for that the reading does not have, or the baseline cannot. */
-function requireFits(isKnown: boolean, { rule, since }: ParsedOptions<typeof judgePage.options>["values"]): void {
-  if (isKnown && since !== undefined) {
-    throw new VeladisError("out-of-range", {
-      expected: "a reading without an uncertainty: whether a change is significant is told of best values alone",
-      received: "--since with an uncertainty",
-    });
-  }
-  if (rule !== undefined) requireChoice(rule, Object.keys(zoneRules), "a decision rule");
-  if (isKnown || rule !== "guard band") return;
-  throw new VeladisError("missing-fact", {
-    expected: 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2)", for --rule',
-    received: "one without",
-  });
-}
-
-/** Refuses a chart of several readings: the bar shows one. */
-function oneToDraw(received: string): VeladisError {
-  return new VeladisError("out-of-range", {
-    expected: "one reading behind the command beside --chart",
-    received,
-    option: "chart",
-  });
-}
-
-/** The scheme of limits that are given, in the place of one that is named. */
-function limitsAlone({
-  limits,
-  scheme,
-  confirmed,
-}: Pick<ParsedOptions<typeof judgePage.options>["values"], "scheme" | "confirmed"> & {
-  readonly limits: string;
-}): Scheme {
-  if (scheme === undefined && confirmed.length === 0) return schemeOfLimits(limits);
-  throw new VeladisError("unknown-option", {
-    expected: "--limits in the place of --scheme and --confirmed",
-    received: scheme === undefined ? "--confirmed too" : "--scheme too",
-    option: "limits",
-  });
-}
-
 /** Judges one reading, readings of several points, or lines of them, of one machine. */
 export async function judgeReadings(
   { values, texts }: ParsedOptions<typeof judgePage.options>,
@@ -135,18 +88,23 @@ export async function judgeReadings(
   const full = fullAnswer(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
   const scheme =
-    limits === undefined ? await statedScheme(values.scheme, machine, schemes) : limitsAlone({ ...values, limits });
+    limitsAlone({ ...values, limits, "decimal-comma": false }, machine) ??
+    (await statedScheme(values.scheme, machine, schemes));
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);
   const { background, told } = backgroundOption(atRest, source);
-  const judged = judgeOf({ ...settings, background });
-  const changeOf = (written: string, judgement: Judgement) =>
+  const unit = values["speed-unit"];
+  const judgedBy = (own: string) => judgeOf({ ...settings, machine: own, background });
+  // a slip in the words on the machine shows before the first reading
+  const judgeAlone = judgedBy(machine);
+  const schemeBy = (id: string): Scheme => (scheme?.id === id ? scheme : schemeAmong(id, schemes));
+  const changeOf = ({ reading, machine }: Judged, judgement: Judgement) =>
     since === undefined
       ? undefined
-      : changeFromBaseline(vibrationOf(written, source), vibrationOf(since, source), {
+      : changeFromBaseline(vibrationOf(reading, source), vibrationOf(since, source), {
           scheme: scheme ?? schemeAmong(judgement.scheme, schemes),
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
@@ -162,8 +120,10 @@ export async function judgeReadings(
     requireFits(isKnown, values);
     return isKnown ? zonesWithin(verdict, { ...(rule && { rule: rule as ZoneRule }) }) : undefined;
   };
-  const ofReading = (written: string, form: Form, extra: object): string => {
-    const reading = uncertainReading(written, uncertainty, source);
+  const ofReading = (given: Judged, form: Form, extra: object): string => {
+    const { written } = given;
+    const judged = given.speed === undefined ? judgeAlone : judgedBy(given.machine);
+    const reading = uncertainReading(given.reading, uncertainty, source);
     if (Array.isArray(background)) {
       throw new VeladisError("wrong-type", {
         expected: "one reading with the machine stopped for one that is judged",
@@ -175,49 +135,85 @@ export async function judgeReadings(
     const verdict = within === undefined ? ofBest : decidedVerdict(ofBest, within);
     noted([verdict]);
     drawn = { judgement: ofBest, ...(within && { within }) };
-    const change = changeOf(written, verdict);
+    const change = changeOf(given, verdict);
+    const load = loadNotes(given, [verdict], schemeBy);
     const explained: Explained[] = [["", verdict]];
     if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);
     if (form === "data") {
       const text = `${format(verdict.judged, { digits })}: ${verdict.headline}`;
       const answer = { ...verdict, ...(within && { within }), ...(change && { change }) };
-      return jsonLine("verdict", answer, { ...extra, written, text, ...explainedSteps(explain, ...explained) });
+      return jsonLine("verdict", answer, {
+        ...extra,
+        written,
+        text,
+        ...stateData(given, load),
+        ...explainedSteps(explain, ...explained),
+      });
     }
     const steps = explain ? explainedText(explained) : "";
     if (form === "line") {
-      return verdictLine(written, verdict, digits, within && withinLine(within, digits)) + steps;
+      return loadLine(verdictLine(written, verdict, digits, within && withinLine(within, digits)), load) + steps;
     }
-    const middle = within && { within: withinText(within, digits) };
+    const middle = { within: loadText(load) + (within === undefined ? "" : withinText(within, digits)) };
     const text = judgementText(verdict, { ...page, written, ...middle });
     return `${text}${change === undefined ? "" : changeText(change, digits)}${steps}`;
   };
-  const ofPoints = (written: string, form: Form, extra: object): string => {
+  const ofPoints = (given: Judged, form: Form, extra: object): string => {
     refuseOfOne(values);
-    const points = uncertainPoints(written);
+    const { written } = given;
+    const points = pointsRead(given.reading, source);
     requireFits(
       points.some(({ reading }) => isUncertain(reading.history ?? [])),
       values,
     );
-    const ofBest = judgePoints(points, machine, {
+    const ofBest = judgePoints(points, given.machine, {
       ...options,
       ...(background !== undefined && { background }),
       ...(scheme ? { scheme } : schemes && { schemes }),
     });
     const answer = pointsWithin(pointsWithTold(ofBest, told), { ...(rule && { rule: rule as ZoneRule }) });
     noted(answer.points.map(({ verdict }) => verdict));
+    const load = loadNotes(
+      given,
+      answer.points.map(({ verdict }) => verdict),
+      schemeBy,
+    );
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;
-      return jsonLine("points verdict", answer, { ...extra, written, text, ...explainedSteps(explain, ...explained) });
+      return jsonLine("points verdict", answer, {
+        ...extra,
+        written,
+        text,
+        ...stateData(given, load),
+        ...explainedSteps(explain, ...explained),
+      });
     }
     const steps = explain ? explainedText(explained) : "";
-    return (form === "line" ? pointsLine(answer, digits) : pointsText(answer, page)) + steps;
+    const place = given.place === undefined ? "" : `${given.place}: `;
+    if (form === "line") return place + loadLine(pointsLine(answer, digits), load) + steps;
+    return place + pointsText(answer, page) + loadText(load) + steps;
   };
-  const answer = (written: string, form: Form, extra: object = {}): string =>
-    (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
+  const judgedOf = (written: string): Judged => {
+    const { reading, ...state } = readAtState(written, unit);
+    const [, place, behind] = MACHINE_NAMED.exec(reading) ?? [];
+    const spelt = withSpeedUnit(plainSpelling(behind ?? reading), unit);
+    return {
+      ...(place !== undefined && { place }),
+      written,
+      reading: spelt,
+      machine: [machine, state.speed ?? ""].join(" ").trim(),
+      ...state,
+    };
+  };
+  const answer = (written: string, form: Form, extra: object = {}): string => {
+    const given = judgedOf(written);
+    return (namesPoints(given.reading) ? ofPoints : ofReading)(given, form, extra);
+  };
   if (texts.length > 0) {
     const written = readingIn(texts.join(" ").trim());
     requireSignal(source, written, since, atRest);
+    requireBareSpeed(unit, written);
     if (values.chart !== undefined && namesPoints(written)) throw oneToDraw("several points");
     const text = answer(written, json ? "data" : "page");
     await writeChart(values, [values.scheme, ...values.confirmed], async (theme) =>

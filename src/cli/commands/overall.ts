@@ -1,201 +1,46 @@
-import { convertAmplitude } from "../../amplitude/index";
-import { parseNumeral, VeladisError } from "../../core/index";
-import { frequency } from "../../frequency/index";
-import { type AmplitudeType, format, parsedType, type ReadingType } from "../../reading/index";
-import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
-import { unitSymbol } from "../../units/index";
-import { pointedWords } from "../delimited/decimal-words";
-import { writtenAs } from "../delimited/written-as";
+import { VeladisError, visibleText } from "../../core/index";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
-import { type SampleFile, sampleFile } from "../input/sample-file";
-import { confirmedOption } from "../options/confirmed-option";
-import { isReached } from "../options/fail-from";
-import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
-import { bandOption, digitsOf, requireOption } from "../options/option-values";
-import { exitCodes } from "../print/exit-codes";
-import { type Explained, explainedSteps, explainedText } from "../print/explained";
-import { jsonLine } from "../print/json-line";
-import { type Plot, plotText } from "../print/plot-text";
-import { linesOfRecord } from "../record/lines-of-record";
-import { overallText } from "../record/overall-text";
-import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
-import { requireChart, writeChart } from "./chart-file";
+import { requireFitting } from "../options/options-beside";
 import type { overallPage } from "./overall-page";
-import { plotWidth } from "./plot-width";
+import { printRecord } from "./overall-record";
 
-/** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
-function askedType(written: string): { readonly type: ReadingType; readonly measured: AmplitudeType } {
-  const { type, unit, detector } = parsedType(written);
-  return { type, measured: `${unit} ${detector}` };
+/** Options of what is no record of samples. */
+const ofLines = ["noise-bandwidth", "tones", "at-column", "at-unit", "slope-column"];
+
+/** Refuses what one column alone can be given. */
+function requireReadAgain(file: string | undefined, chart: string | undefined): void {
+  if (file !== undefined && chart === undefined) return;
+  throw new VeladisError("missing-option", {
+    expected:
+      file === undefined
+        ? "a file for several columns, since it is read once for each"
+        : "one --column beside --chart: each has a picture of its own",
+    received: file === undefined ? "standard input" : "several",
+  });
 }
 
-/** The edge rule; "3dB" too, since a value that begins with a dash looks like an option. */
-function edgesOf(written: string | undefined): BandEdges | undefined {
-  return written !== undefined && /^-?3\s*dB$/i.test(written) ? "-3 dB" : (written as BandEdges | undefined);
-}
-
-/** Takes the whole file in, showing how far it is. */
-async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
-  const analyser = recordAnalyser(settings);
-  let count = 0;
-  let shownAt = 0;
-  for await (const samples of file.chunks) {
-    analyser.push(samples);
-    count += samples.length;
-    const now = Date.now();
-    if (io.progress === undefined || now - shownAt < 200) continue;
-    shownAt = now;
-    const part = file.size ? `${Math.floor((100 * file.bytesRead()) / file.size)} %, ` : "";
-    io.progress(`${file.name}: ${part}${(count / 1e6).toFixed(1)} million samples`);
-  }
-  return analyser.finish();
-}
-
-/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+/**
+ * The overall level of each column of samples that is named, of the only one without; or of the lines of a spectrum, or of
+ * the points of a density. Of several exit codes the worst.
+ */
 export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
-  requireChart(values);
-  const width = plotWidth(io, values);
-  const digits = digitsOf(values.digits);
-  const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
-  const unit = unitSymbol(requireOption(given, "unit"));
-  const asked = values.to.split(",").map(askedType);
-  const speed = values.speed === undefined ? undefined : frequency(values.speed);
-  const full = fullAnswer(values);
-  const judging = values.machine !== undefined || values.scheme !== undefined;
-  const judge = judging
-    ? await (await import("../record/judge-record")).recordJudge({
-        unit,
-        scheme: values.scheme,
-        machine: pointedWords(values.machine ?? "", values["decimal-comma"]),
-        confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
-        background: values.background,
-      })
-    : undefined;
-  for (const option of ["background", "fail-from"] as const) {
-    if (judge !== undefined || values[option] === undefined) continue;
-    throw new VeladisError("missing-option", {
-      expected: `--machine or --scheme beside --${option}: without them nothing is judged`,
-      received: `--${option} alone`,
-    });
-  }
-  const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
-  const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
-  const { column, format: stored, endian, scale } = values;
-  const written = writtenAs(values);
-  const file = await sampleFile(io, {
-    file: namedFile(texts[0]),
-    column,
-    format: stored,
-    endian,
-    scale,
-    written,
-    unit,
-    rate,
-    waveform: values.waveform,
-  });
-  const settings: AnalysisSettings = {
-    rate,
-    unit,
-    band,
-    edges: edgesOf(values.edges),
-    order: values.order === undefined ? undefined : parseNumeral(values.order, "an order of the edges"),
-    detrend: values.detrend as Trend | undefined,
-    window: values.window as WindowName | undefined,
-    targets,
-    causal: values.causal,
-  };
-  let analysis: Awaited<ReturnType<typeof analysed>>;
-  try {
-    analysis = await analysed(file, settings, io);
-  } finally {
-    io.progress?.("");
-  }
-  const levels = asked.map(({ type, measured }) => {
-    const level = analysis.levels[targets.indexOf(measured)] as Analysis["levels"][number];
-    const written = convertAmplitude(level, type);
-    return { level, written, text: format(written, { digits }) };
-  });
-  const spectrum: Spectrum = linesOfRecord(analysis.spectrum, targets[0] as AmplitudeType, band);
-  const lines = topLines(spectrum, { count: parseNumeral(values.lines, "a number of lines"), band });
-  const orders =
-    speed === undefined
-      ? []
-      : orderLines(spectrum, {
-          speed,
-          orders: [1, 2, 3, 4].filter((order) => {
-            const hertz = order * speed.hertz;
-            return hertz > spectrum.lowest && hertz < rate / 2;
-          }),
-        });
-  const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
-  const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
-  const code = reached ? exitCodes.reached : exitCodes.done;
-  const drawn = [Math.max(band[0], spectrum.lowest), Math.min(band[1], rate / 2)] as const;
-  await writeChart(values, [...texts, values.scheme, ...values.confirmed], async (theme) =>
-    (await import("../../chart/index")).spectrumChart({
-      ...{ spectrum, theme, frequency: drawn },
-      title: `${file.name}: spectrum from ${band[0]} to ${band[1]} Hz, overall ${levels.map(({ text }) => text).join(", ")}`,
-      ...(speed !== undefined && { speed, orders: [1, 2, 3, 4] }),
-    }),
+  if (values.spectrum) return (await import("./overall-lines")).printLines(given, io);
+  if (values.density) return (await import("./overall-profile")).printProfile(given, io);
+  requireFitting(
+    given,
+    "a file of samples (those of lines and densities with --spectrum or --density)",
+    (name) => !ofLines.includes(name),
   );
-  const { name } = file;
-  io.err(file.account(values.json));
-  if (values.json) {
-    const { count, descriptors } = analysis;
-    const { text: _, judgement: __, ...judged } = judgement ?? { text: "", judgement: undefined };
-    await io.out(
-      jsonLine(
-        "record",
-        {
-          levels: levels.map(({ level, written, text }) => ({
-            ...level,
-            ...(written.level && { level: written.level }),
-            text,
-            ...explainedSteps(values.explain, ["", written]),
-          })),
-          descriptors,
-          lines,
-          ...(speed !== undefined && { orders }),
-          ...(judgement !== undefined && {
-            judgement: { ...judgement.judgement, ...explainedSteps(values.explain, ["", judgement.judgement]) },
-          }),
-        },
-        { ...{ file: name, count, seconds: count / rate, rate, unit, resolution: spectrum.resolution }, ...judged },
-      ),
-    );
-    return code;
+  const { column: columns } = values;
+  if (columns.length <= 1) return printRecord(given, { column: columns[0], title: "" }, io);
+  requireReadAgain(namedFile(texts[0]), values.chart);
+  let worst = 0;
+  for (const [i, column] of columns.entries()) {
+    const title = `${i === 0 ? "" : "\n"}column ${visibleText(column)}\n`;
+    worst = Math.max(worst, await printRecord(given, { column, title }, io));
   }
-  const page = {
-    name,
-    unit,
-    analysis,
-    levels: levels.map(({ text }) => text),
-    lines,
-    shaft: speed?.hertz,
-    orders,
-    digits,
-  };
-  const explained: Explained[] = [
-    ...levels.map(({ written, text }) => [text, written] as const),
-    ...(judgement === undefined ? [] : [["judgement", judgement.judgement] as const]),
-  ];
-  const plot = (): Plot => ({
-    ...{ unit: `${spectrum.unit} ${spectrum.detector}`, xUnit: "Hz", holds: false, levels: [], lanes: [] },
-    x: Float64Array.from(spectrum.values, (_, k) => k * spectrum.resolution),
-    y: spectrum.values,
-    ...{ from: drawn[0], to: drawn[1] },
-    marks: orders.flatMap(({ order, expected }) =>
-      expected >= band[0] && expected <= band[1] ? [{ text: `${order}x`, at: expected }] : [],
-    ),
-  });
-  await io.out(
-    overallText(page) +
-      (values.plot ? `\n${plotText(plot(), width)}` : "") +
-      (judgement === undefined ? "" : `\n${judgement.text}`) +
-      (values.explain ? explainedText(explained) : ""),
-  );
-  return code;
+  return worst;
 }

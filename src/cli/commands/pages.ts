@@ -17,6 +17,8 @@ export const pages = {
   check: async () => (await import("./check-page")).checkPage,
   plan: async () => (await import("./plan-page")).planPage,
   balance: async () => (await import("./balance-page")).balancePage,
+  resolution: async () => (await import("./resolution-page")).resolutionPage,
+  sum: async () => (await import("./sum-page")).sumPage,
   completion: async () => (await import("./completion-page")).completionPage,
 } as const satisfies Record<string, () => Promise<CommandPage>>;
 

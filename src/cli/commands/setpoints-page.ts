@@ -24,7 +24,7 @@ export const setpointsPage = {
       file: { argument: "<csv>", help: "readings of steady running", example: "steady.csv" },
       from: {
         argument: "<type>",
-        help: "what the readings of a file are written in",
+        help: "what the readings of a file are written in; a signal too, mV pk with --sensor or mA with --loop",
         example: '"g rms"',
         list: "types",
       },
@@ -62,8 +62,8 @@ export const setpointsPage = {
       },
       limits: {
         argument: "<B/C, C/D>",
-        help: "limits of the maker or the site in its place",
-        example: '"4.5 mm/s rms, 7.1 mm/s rms"',
+        help: "limits of the maker or the site in its place; with A/B before them, as judge takes them, that one plays no part",
+        example: '"4.2, 6.8 mm/s rms"',
       },
       machine: {
         ...machine,

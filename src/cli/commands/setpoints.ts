@@ -1,6 +1,7 @@
-import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { isSignal, type SignalSource, wayOfSignal } from "../../amplitude/index";
+import { parseNumeral, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
-import type { Amplitude } from "../../reading/index";
+import { type Amplitude, format } from "../../reading/index";
 import {
   askedWarnings,
   type Baseline,
@@ -19,10 +20,12 @@ import type { Io } from "../input/io";
 import { type LongestGap, longestGap, longestGapText } from "../input/longest-gap";
 import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
+import { signalColumn } from "../input/signal-column";
 import { confirmedOption } from "../options/confirmed-option";
+import { limitsListed } from "../options/limits-option";
 import { namedScheme } from "../options/named-scheme";
 import type { ParsedOptions, Values } from "../options/option-row";
-import { bandOption, parts, requireOption } from "../options/option-values";
+import { bandOption, requireOption } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { signalSource, vibrationOf } from "../options/signal-options";
 import { cautionsText } from "../print/cautions-text";
@@ -49,14 +52,24 @@ interface KnownBaseline {
   readonly gap?: LongestGap;
 }
 
+/** That of sensor and loop which reads a file in such a signal; the other tells the setpoints alone. */
+function sourceOf(from: string, values: Said): SignalSource {
+  const way = wayOfSignal(`12 ${from}`) as keyof SignalSource;
+  const told = values[way];
+  return told === undefined ? {} : { [way]: told };
+}
+
 async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
   const { values } = given;
-  const { file, times: written } = values;
+  const { file, times: timesAs } = values;
   if (file === undefined) return { known: vibrationOf(requireOption(given, "baseline"), signalSource(values)) };
-  const as = requireOption(given, "from");
+  const written = requireOption(given, "from");
+  // beside readings that are vibrations, sensor and loop tell the setpoints alone
+  const source = isSignal(`12 ${written}`) ? sourceOf(written, values) : {};
+  const as = signalColumn(written, source)?.type ?? written;
   const first = values["start-up"];
   const timed = first !== undefined || values.time !== undefined;
-  if (!timed && written !== undefined) {
+  if (!timed && timesAs !== undefined) {
     throw new VeladisError("missing-option", {
       expected: "--time or --start-up beside --times: without them no times are read",
       received: "--times alone",
@@ -72,14 +85,15 @@ async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline>
   }
   const { levels, times, told } = await csvLevels(stream, {
     file: namedFile(file) ?? "standard input",
-    from: as,
+    from: written,
+    source,
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
     column: values.column,
     faults: "never",
     timed,
     time: values.time,
-    ...(written !== undefined && { times: written }),
+    ...(timesAs !== undefined && { times: timesAs }),
   });
   const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, start: from } }) });
   const gap = timed ? longestGap(times) : undefined;
@@ -98,16 +112,16 @@ function deviceOf(values: Said): Device {
   };
 }
 
-function limitsOf(values: Said) {
-  if (values.limits === undefined) return {};
-  const [lower, upper] = parts(values.limits);
-  if (lower === undefined || upper === undefined) {
-    throw new VeladisError("syntax", {
-      expected: '--limits with B/C and C/D, such as "4.5 mm/s rms, 7.1 mm/s rms"',
-      received: shown(values.limits),
-    });
-  }
-  return { limits: { "B/C": lower, "C/D": upper, source: "limits given by the user" } };
+const LIMITS =
+  '--limits with B/C and C/D, such as "4.5, 7.1 mm/s rms", or with A/B before them, such as "2.8, 4.5, 7.1 mm/s rms"';
+
+/** The limits to set from; a limit A/B before them plays no part, and is named. */
+function limitsOf({ limits: written }: Said) {
+  if (written === undefined) return {};
+  const { limits } = limitsListed(written, [2, 3], LIMITS);
+  const [upper, lower, best] = [...limits].reverse() as [Amplitude, Amplitude, Amplitude?];
+  const aside = best === undefined ? "" : ` (A/B of ${format(best)} plays no part)`;
+  return { limits: { "B/C": lower, "C/D": upper, source: `limits given by the user${aside}` } };
 }
 
 /** Proposes setpoints for a machine. */

@@ -3,6 +3,7 @@ import { grouped } from "../options/option-row";
 import { chartOptions, plot } from "../options/picture-options";
 import { skipBad, times } from "../options/series-options";
 import { explain, fileOptions, json } from "../options/shared-options";
+import { signalOptions } from "../options/signal-options";
 import { timerResetsRow, tripOptions } from "../options/trip-options";
 
 /** The page of `simulate`. */
@@ -86,10 +87,11 @@ export const simulatePage = {
       },
       from: {
         argument: "<type>",
-        help: "what the levels are written in",
+        help: "what the levels are written in; a signal too, mV pk with --sensor or mA with --loop",
         example: '"mm/s rms"',
         list: "types",
       },
+      ...signalOptions,
       "longest-gap": {
         argument: "<seconds>",
         help: "a longer time between two levels is told as a gap",

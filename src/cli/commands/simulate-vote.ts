@@ -4,7 +4,6 @@ import { TripLogic, VotedTrip, voteAlternatives } from "../../trip/index";
 import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
-import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type VotedAnswer, votedLine, votedText } from "../print/voted-answer";
 import { gapsOf, hasFaults, historyFile, levelsText, writtenOf } from "./history-file";
@@ -29,7 +28,7 @@ function highestOf(levels: readonly Float64Array[]): Float64Array {
 export async function simulateVote(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
   const told = voteTold(given);
-  const from = requireOption(given, "from");
+  const from = writtenOf(given).as;
   const longest = longestGapOf(given);
   const [column, ...others] = told.columns;
   // Settings are read before the file, so that a slip in them shows at once.

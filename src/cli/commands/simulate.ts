@@ -4,7 +4,6 @@ import { levelConversion, TripLogic, unmaskedTrips } from "../../trip/index";
 import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { seriesData, seriesText } from "../input/series-told";
-import { requireOption } from "../options/option-values";
 import { thresholdsOf } from "../options/threshold-list";
 import { exitCodes } from "../print/exit-codes";
 import { historyPlot } from "../print/history-plot";
@@ -41,7 +40,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const settings = settingsOf(given);
   const thresholds = thresholdsOf(settings.threshold);
   const delays = delaysOf(given);
-  const from = requireOption(given, "from");
+  const from = writtenOf(given).as;
   const commands = commandsOf(values.commands);
   const longest = longestGapOf(given);
   // Settings are read before the file, so that a slip in them shows at once.
@@ -103,7 +102,10 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     gaps: gapsOf(given, lowestOf([first, ...more]), levels, times),
   };
   await writeChart(values, [values.file], async (theme) =>
-    (await import("../../chart/index")).tripTimeline({ settings: first, levels, dt, ...written, commands, theme }),
+    (await import("../../chart/index")).tripTimeline({
+      ...{ settings: first, levels, dt, ...written, commands, theme },
+      ...(longest !== undefined && { longestGap: longest }),
+    }),
   );
   io.err(seriesText(history.told, values.json));
   if (!values.json) {

@@ -1,4 +1,6 @@
 import type { CommandPage } from "../options/command-page";
+import { failFrom } from "../options/fail-from";
+import { limits } from "../options/limits-option";
 import { grouped } from "../options/option-row";
 import {
   allDigits,
@@ -12,6 +14,7 @@ import {
   schemeFound,
   strict,
 } from "../options/shared-options";
+import { signalOptions } from "../options/signal-options";
 
 /** The page of `table`. */
 export const tablePage = {
@@ -24,6 +27,7 @@ export const tablePage = {
     'veladis table shaft.csv --column value --from "um pp" --to "mm/s rms" \\\n    --speed-column speed --speed-unit r/min --at 1x',
     'veladis table readings.csv --column value --from "mm/s rms" --machine "group 2 rigid" \\\n    --scheme iso-10816-3-2009 --out judged.csv',
     'veladis table readings.csv --column value --from "mm/s rms" --machine-column machine',
+    'veladis table readings.csv --column value --from "mm/s rms" \\\n    --machine "pump 90 kW 2980 r/min category II" --fail-from D',
   ],
   texts: { most: 1, what: "one file, as in veladis table readings.csv --column value" },
   options: {
@@ -69,10 +73,11 @@ export const tablePage = {
     ...grouped("the same for all rows", {
       from: {
         argument: "<type>",
-        help: "the reading type, or the unit where the detector is told apart",
+        help: "the reading type, or the unit where the detector is told apart; a signal too, mV pk with --sensor or mA with --loop",
         example: '"mm/s rms"',
         list: "types",
       },
+      ...signalOptions,
       detector: { argument: "<detector>", help: "the detector", example: "rms", list: "detectors" },
       at: {
         argument: "<frequency>",
@@ -99,6 +104,7 @@ export const tablePage = {
         list: "types",
       },
       scheme: schemeFound,
+      limits,
       confirmed,
       strict,
       digits: allDigits,
@@ -120,6 +126,7 @@ export const tablePage = {
       json: { help: `${json.help}, in place of CSV` },
       explain: { help: `${explain.help}; with --json, since a row of CSV has no room for it` },
       "keep-going": keepGoing,
+      "fail-from": failFrom,
     }),
   },
   notes: [

@@ -4,6 +4,7 @@ import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, requireOption, targetsOf } from "../options/option-values";
+import { signalSource } from "../options/signal-options";
 import { judges, type TableSettings } from "../table/settings";
 import type { tablePage } from "./table-page";
 
@@ -22,10 +23,12 @@ function settingsOf(given: ParsedOptions<typeof tablePage.options>): TableSettin
     speedUnit: values["speed-unit"],
     background: { column: values["background-column"], fixed: values.background },
     crestFactor: crest === undefined ? undefined : parseNumeral(crest, "a crest factor"),
+    source: signalSource(values),
     targets: targetsOf(values.to),
     machine: values.machine,
     machineColumns: values["machine-column"],
     scheme: values.scheme,
+    limits: values.limits,
     confirmed: values.confirmed,
     strict: values.strict,
     out: values.out,
@@ -35,11 +38,18 @@ function settingsOf(given: ParsedOptions<typeof tablePage.options>): TableSettin
     json: values.json,
     explain: values.explain,
     keepGoing: values["keep-going"],
+    failFrom: values["fail-from"],
   };
   if (settings.explain && !settings.json) {
     throw new VeladisError("unknown-option", {
       expected: "--explain with --json, since a row of CSV has no room for steps",
       received: "--explain alone",
+    });
+  }
+  if (settings.failFrom !== undefined && !judges(settings)) {
+    throw new VeladisError("missing-option", {
+      expected: "--machine, --machine-column or --scheme beside --fail-from: without them nothing is judged",
+      received: "--fail-from alone",
     });
   }
   if (settings.targets.length > 0 || judges(settings)) return settings;

@@ -17,6 +17,8 @@ export interface ColumnTold {
   /** Decibels with their reference, in the place of a unit. */
   readonly level?: ReadingType;
   readonly frequency?: FrequencyUnitSymbol;
+  /** The unit of a signal, such as mV or mA. */
+  readonly signal?: string;
   /** Whether they are times. */
   readonly isTime?: true;
   /** Whether they are samples of a waveform, which have no detector: as the command takes them, or told by `--waveform`. */
@@ -50,7 +52,8 @@ function quantityDiffers({ unit, level, frequency, isTime }: ColumnTold, { quant
 
 function unitDiffers(told: ColumnTold, said: Said): boolean {
   const { written, unit, level, frequency, time, signal, axis } = said;
-  if (signal !== undefined) return true;
+  if (signal !== undefined) return told.signal?.toLowerCase() !== signal.toLowerCase();
+  if (told.signal !== undefined && (unit ?? level) !== undefined) return true;
   if (said.overTime) return told.isWaveform === "taken";
   if (axis !== undefined)
     return axis !== (told.isTime ? "time" : told.frequency === undefined ? undefined : "frequency");

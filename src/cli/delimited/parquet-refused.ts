@@ -3,6 +3,6 @@ export const PARQUET = "PAR1";
 
 /** Why a Parquet file is refused where text is read. */
 export const parquetFault = {
-  expected: "text (the command table alone reads Parquet, by the ending .parquet)",
+  expected: "text (Parquet is read by table and by overall, by the ending .parquet)",
   received: "what a Parquet file begins with (PAR1)",
 } as const;

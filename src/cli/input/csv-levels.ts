@@ -1,4 +1,5 @@
 import type { Readable } from "node:stream";
+import type { SignalSource } from "../../amplitude/index";
 import { shown, VeladisError } from "../../core/index";
 import { timeUnitSaid, typeTold } from "../delimited/heading-agrees";
 import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
@@ -10,6 +11,7 @@ import { requireNoHole } from "./require-no-hole";
 import { NotedRows } from "./row-lines";
 import { type ColumnsTold, seriesColumns } from "./series-columns";
 import type { SeriesTold } from "./series-told";
+import { type SignalColumn, signalColumn } from "./signal-column";
 import { type Begins, TimeColumn, type TimesWritten } from "./time-column";
 import { type Spacing, TimesBeside } from "./times-beside";
 
@@ -31,6 +33,8 @@ export interface CsvLevelsOptions extends SeriesSettings, ColumnsTold {
   readonly times?: TimesWritten;
   /** The reading type that the levels are written in, as it was told. */
   readonly from: string;
+  /** What turns levels in volts, mA or per cent into vibrations. */
+  readonly source?: SignalSource;
   /**
    * What stands for a sensor fault: nothing can, nothing does, an empty cell or the word fault, or a cell that says over
    * range too.
@@ -44,6 +48,19 @@ export interface CsvLevelsOptions extends SeriesSettings, ColumnsTold {
 const askedUnits: Partial<Record<TimesWritten, TimeUnitSymbol>> = { seconds: "s", serial: "d" };
 
 const OVER_RANGE = "over range is above all that can be read, so write the end of the range in its place";
+
+/** The vibration of a signal, or that it stands for the start of the range of its loop; NaN for a fault where one is taken. */
+function signalLevel(signal: SignalColumn, level: number, takesFaults: boolean): number | "below range" | Unread {
+  try {
+    const { value, state } = signal.vibration(level);
+    if (state === "below range") return state;
+    return state === "above range" ? { what: cellShown(`${level}`), never: "over range" } : value;
+  } catch (error) {
+    if (!(error instanceof VeladisError) || error.code !== "sensor-fault") throw error;
+    if (takesFaults) return Number.NaN;
+    return { what: `${level} mA`, expected: error.expected };
+  }
+}
 
 /** The time of a row, taken; what stands there where it says none. */
 function takeTime(times: TimeColumn, cell: string, line: number): Unread | undefined {
@@ -68,7 +85,9 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const levels: number[] = [];
   const others = (options.others ?? []).map((): number[] => []);
   const overRange = new NotedRows();
-  const types = typeTold(`--from ${shown(options.from)}`, options.from);
+  const signal = signalColumn(options.from, options.source ?? {});
+  const types = signal?.told ?? typeTold(`--from ${shown(options.from)}`, options.from);
+  const belowRange = new NotedRows();
   let beside: TimesBeside | undefined;
   let times: TimeColumn | undefined;
   let unitRefused: RowRefused = () => undefined;
@@ -78,8 +97,19 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const levelOf = (cell: string, line: number): number | Unread => {
     if (faults.startsWith("said") && faultWord.test(cell.trim())) return Number.NaN;
     const level = levelCell(cell, decimalComma);
-    if (typeof level === "number" && level < 0) {
+    if (typeof level === "number" && level < 0 && signal?.isLoop !== true) {
       return { what: `negative ${cellShown(cell.trim())}`, expected: "a level of zero or more" };
+    }
+    if (typeof level === "number" && signal !== undefined) {
+      const vibration = signalLevel(signal, level, faults !== "none" && faults !== "never");
+      if (vibration === "below range") {
+        belowRange.note(line);
+        return signal.vibration(level).value;
+      }
+      if (typeof vibration === "number") return vibration;
+      if (faults !== "said or over range" || vibration.never !== "over range") return vibration;
+      overRange.note(line);
+      return Number.NaN;
     }
     if (faults !== "said or over range" || typeof level === "number" || level.never !== "over range") return level;
     overRange.note(line);
@@ -135,6 +165,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     columns,
     ...rows,
     ...(overRange.rows > 0 && { overRange: overRange.noted() }),
+    ...(belowRange.rows > 0 && { belowRange: belowRange.noted() }),
     ...(read !== undefined && { times: read.told }),
   };
   return {

@@ -7,7 +7,7 @@ import { columnIndex } from "../delimited/column-index";
 import { typeTold } from "../delimited/heading-agrees";
 import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
 import { columnRead } from "./column-read";
-import { frequencyColumn } from "./frequency-column";
+import { pointFrequencies } from "./point-frequencies";
 import { cellShown, levelCell, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
 import type { SeriesTold } from "./series-told";
@@ -96,7 +96,7 @@ export async function csvPoints(stream: Readable, settings: PointsWritten): Prom
   const points: CsvPoint[] = [];
   let columns: readonly [known: number, indicated: number] = [0, 0];
   let named: number | undefined;
-  let placed: ReturnType<typeof frequencyColumn>;
+  let placed: ReturnType<typeof pointFrequencies>;
   let header: readonly string[] = [];
   let unitRefused: RowRefused = () => undefined;
   const cellOf = (cell: string): PointCell =>
@@ -108,7 +108,7 @@ export async function csvPoints(stream: Readable, settings: PointsWritten): Prom
       header = headings;
       columns = [headedBy(cells, "known"), headedBy(cells, "indicated")];
       named = cells.map(plainHeading).indexOf("point");
-      placed = frequencyColumn(cells.map(plainHeading), headings, decimalComma);
+      placed = pointFrequencies(cells.map(plainHeading), headings, decimalComma);
       if (type === undefined) return;
       unitRefused = rowUnitsRefusal(headings, { read: columns }, typeTold(`--from ${shown(from)}`, type), written);
     },

@@ -1,10 +1,10 @@
-import type { Readable } from "node:stream";
 import { plainNumeral, shown, VeladisError } from "../../core/index";
 import type { UnitSymbol } from "../../units/index";
 import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { columnIndex } from "../delimited/column-index";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
-import { type RowAccount, readDelimited } from "../delimited/read-delimited";
+import type { RowAccount } from "../delimited/row-account";
+import type { RowsReader } from "../delimited/rows-reader";
 import { headingsOf } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
@@ -19,8 +19,8 @@ export interface CsvSettings {
   /** What the file is called. */
   readonly file: string;
   readonly written: WrittenAs;
-  /** Name or number of the column; not needed where there is only one. */
-  readonly column: string | undefined;
+  /** Name or number of the column, or its index from 0; not needed where there is only one. */
+  readonly column: string | number | undefined;
   readonly scale: number;
   /** The unit of the samples, as it was told. */
   readonly unit: UnitSymbol;
@@ -28,6 +28,8 @@ export interface CsvSettings {
   readonly spacing: Spacing;
   /** Whether it is told that they are samples, whatever the heading. */
   readonly waveform: boolean;
+  /** Whether the first row is known to be the header. */
+  readonly headed?: true;
 }
 
 /** Whether a cell is a word and no sample to refuse, such as `nan` or `OL`, which is not the name of a column. */
@@ -54,9 +56,9 @@ interface Layout {
  * cell is a word; it is a sample where no cell of the row is a word. A number beside words may be either, such as
  * channel 2 in a header `time,1,2`.
  */
-function layoutOf(first: readonly string[], { column, written }: CsvSettings): Layout {
+function layoutOf(first: readonly string[], { column, written, headed }: CsvSettings): Layout {
   const cells = first.map((cell) => cell.trim());
-  const isTold = written.headerLine !== undefined;
+  const isTold = headed === true || written.headerLine !== undefined;
   const isHeader = isTold || cells.some((cell) => isTitle(cell, written));
   const names = isHeader ? cells : cells.map((_, i) => `${i + 1}`);
   if (column === undefined && cells.length > 1) {
@@ -66,7 +68,7 @@ function layoutOf(first: readonly string[], { column, written }: CsvSettings): L
       allowed: names,
     });
   }
-  const index = column === undefined ? 0 : columnIndex(names, column);
+  const index = typeof column === "number" ? column : column === undefined ? 0 : columnIndex(names, column);
   if (!isHeader) return { index, first: "sample" };
   return { index, first: isTold || isTitle(cells[index] as string, written) ? "header" : "unsure" };
 }
@@ -99,7 +101,7 @@ class SamplePortion {
 }
 
 /**
- * The samples of one column of a stream of delimited text, a portion of the file at a time.
+ * The samples of one column of delimited text or Parquet, a portion of the file at a time.
  *
  * A file may do without a header: its first row is a sample, and counted as one, where no cell of it is a word, or where
  * each of its words stands in the second row too. Where the sample's cell is a word it is a header. A number beside other
@@ -110,7 +112,7 @@ class SamplePortion {
  *   the end, for rows that hold no sample
  */
 export async function* csvSamples(
-  stream: Readable,
+  rows: RowsReader,
   settings: CsvSettings,
   tell: (told: SamplesTold) => void,
 ): AsyncGenerator<Float64Array> {
@@ -139,7 +141,7 @@ export async function* csvSamples(
       expected: "--header-line 1 to say that the first row is the header",
       received: `${shown(header[layout.index])} beside words in the first row of ${file}`,
     });
-  const reading = readDelimited(stream, file, written, {
+  const reading = rows({
     header(cells, _raw, _form, units) {
       const headings = headingsOf(cells, units, written);
       header = cells;

@@ -2,6 +2,7 @@ import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
 import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
+import type { RowsReader } from "../delimited/rows-reader";
 import { headingsOf } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows, type LeftOut, type RowsWanted } from "./bad-rows";
@@ -38,11 +39,13 @@ export function unreadRow({ code, expected }: VeladisError): Unread {
 /**
  * Shows each row of a series to a visitor.
  *
+ * @param source - a stream of delimited text, or what shows the rows of a file
+ *
  * @throws {@link VeladisError} `not-a-number` for rows that say nothing, all told together; `missing-fact` for no rows;
  *   and all of {@link readDelimited}
  */
 export async function readSeries(
-  stream: Readable,
+  source: Readable | RowsReader,
   settings: SeriesSettings,
   visitor: SeriesVisitor,
 ): Promise<SeriesRows> {
@@ -50,7 +53,9 @@ export async function readSeries(
   const { what, overRange } = visitor;
   const bad = new BadRows();
   let read = 0;
-  const reading = readDelimited(stream, file, written, {
+  const rows: RowsReader =
+    typeof source === "function" ? source : (shown) => readDelimited(source, file, written, shown);
+  const reading = rows({
     header: (cells, _raw, _form, units) => visitor.header(cells, headingsOf(cells, units, written)),
     row: (cells, _, line) => {
       const unread = visitor.row(cells, line);

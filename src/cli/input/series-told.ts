@@ -14,6 +14,8 @@ export interface SeriesTold {
   readonly leftOut?: LeftOut;
   /** Cells that say over range, taken as sensor faults. */
   readonly overRange?: RowLines;
+  /** Currents below 4 mA, taken as the start of the range of their loop. */
+  readonly belowRange?: RowLines;
   readonly times?: TimesTold;
 }
 
@@ -33,21 +35,30 @@ function timesText({ as, unit, clock, provedBy, midnights, equal }: TimesTold, {
 }
 
 /** The same for standard error: the account, and lines for a person about what is out of the ordinary. */
-export function seriesText({ columns, account, counts, leftOut, overRange, times }: SeriesTold, json: boolean): string {
+export function seriesText(
+  { columns, account, counts, leftOut, overRange, belowRange, times }: SeriesTold,
+  json: boolean,
+): string {
   const rows = accountText(account, counts, json);
   if (json) return rows;
   const over =
     overRange && `over range: ${rowsText(overRange.rows)} taken as a sensor fault (${linesText(overRange)})\n`;
-  return rows + leftOutText(leftOut) + (over ?? "") + (times === undefined ? "" : timesText(times, columns));
+  const below =
+    belowRange &&
+    `below range: ${rowsText(belowRange.rows)} below 4 mA taken as the start of the range (${linesText(belowRange)})\n`;
+  return (
+    rows + leftOutText(leftOut) + (over ?? "") + (below ?? "") + (times === undefined ? "" : timesText(times, columns))
+  );
 }
 
 /** The same as data. */
-export function seriesData({ columns, account, counts, leftOut, overRange, times }: SeriesTold): object {
+export function seriesData({ columns, account, counts, leftOut, overRange, belowRange, times }: SeriesTold): object {
   return {
     columns,
     rows: wholeAccount(account, counts),
     ...(leftOut && { leftOut }),
     ...(overRange && { overRange }),
+    ...(belowRange && { belowRange }),
     ...(times && { times }),
   };
 }

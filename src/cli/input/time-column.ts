@@ -49,7 +49,8 @@ interface CellTime {
   readonly zone?: string;
 }
 
-const BARE = "a bare number";
+/** The form of a time that is a number alone. */
+export const BARE = "a bare number";
 
 const askedForms = {
   seconds: "a time in s, as --times seconds says",
@@ -58,7 +59,8 @@ const askedForms = {
   "month-first": "a date with the month first such as 03/31/2026, as --times month-first says",
 } as const satisfies Record<TimesWritten, string>;
 
-function cellTime(cell: string, decimalComma: boolean): CellTime {
+/** The time that a cell says, in the forms that there are. */
+export function cellTime(cell: string, decimalComma: boolean): CellTime {
   const date = writtenDate(cell) ?? writtenTimeOfDay(cell);
   if (date !== undefined) return date;
   const number = levelCell(cell, decimalComma);

@@ -4,6 +4,7 @@ import { shown, VeladisError } from "../../core/index";
 import { type Amplitude, format, hasPlusMinus, isClipped, parseAmplitude } from "../../reading/index";
 import { type BackgroundOfPoints, namesPoints, type PointsVerdict, type Verdict } from "../../severity/index";
 import { formatUncertain, parseUncertain, uncertaintyOf } from "../../uncertainty/index";
+import { hasSignalPoint, pointsRead } from "./points-read";
 
 /** A reading with the machine stopped, or one a point, and what is to be told of how it was taken. */
 export interface Background {
@@ -39,6 +40,11 @@ function requireMeasured(reading: Amplitude, written: string): Amplitude {
 export function backgroundOption(text: string | undefined, source: SignalSource = {}): Background {
   if (text !== undefined && isSignal(text))
     return { background: requireMeasured(signalReading(text, source), text), told: [] };
+  if (text !== undefined && namesPoints(text) && hasSignalPoint(text)) {
+    const points = pointsRead(text, source);
+    for (const { point, reading } of points) requireMeasured(reading, `${text}: ${point}`);
+    return { background: points, told: [] };
+  }
   if (text === undefined || !hasPlusMinus(text)) return { background: text, told: [] };
   if (!namesPoints(text)) {
     const reading = parseUncertain(text);

@@ -1,25 +1,44 @@
-import { shown, VeladisError } from "../../core/index";
+import { plainNumerals, shown, VeladisError } from "../../core/index";
 import { parseAmplitude, writtenIn } from "../../reading/index";
-import { defineScheme, type Scheme, schemeOf } from "../../severity/index";
+import { defineScheme, parseMachine, type Scheme, schemeOf } from "../../severity/index";
+import { namedScheme } from "./named-scheme";
+import type { OptionRow } from "./option-row";
 import { parts } from "./option-values";
+
+/** The option that gives limits in the place of a scheme. */
+export const limits = {
+  argument: "<A/B, B/C, C/D>",
+  help: "upper limits of zones A, B and C, of the maker or the site, in the place of a scheme; of the shaft where the machine says shaft",
+  example: '"2.6, 4.2, 6.8 mm/s rms"',
+} as const satisfies OptionRow;
 
 const FORM = '--limits with the upper limits of zones A, B and C, such as "2.8, 4.5, 7.1 mm/s rms"';
 
 /**
- * A scheme of four zones with the limits that a text lists; the unit behind the last is that of those without one.
+ * Limits that a text lists, each with its unit; the unit behind the last is that of those without one.
  *
- * @throws {@link VeladisError} `syntax` for another number of limits or units that differ, and as {@link parseAmplitude}
- *   and {@link defineScheme}
+ * @throws {@link VeladisError} `syntax` for units that differ, and as {@link parseAmplitude}
  */
-export function schemeOfLimits(written: string): Scheme {
+export function limitsListed(written: string, counts: readonly number[], form: string) {
   // semicolons where numbers had a decimal comma
   const all = parts(written.replaceAll(";", ","));
   const last = all.at(-1);
-  if (all.length !== 3 || last === undefined) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(written), option: "limits" });
+  if (!counts.includes(all.length) || last === undefined) {
+    throw new VeladisError("syntax", { expected: form, received: shown(written), option: "limits" });
   }
   const as = writtenIn(parseAmplitude(last));
-  const limits = all.map((text) => parseAmplitude(/[A-Za-z]/.test(text) ? text : `${text} ${as}`));
+  return { as, limits: all.map((text) => parseAmplitude(/[A-Za-z]/.test(text) ? text : `${text} ${as}`)) };
+}
+
+/**
+ * A scheme of four zones with the limits that a text lists.
+ *
+ * @param machine - in words; limits of a machine whose readings are of the shaft are for the shaft
+ * @throws {@link VeladisError} `syntax` for another number of limits or units that differ, and as {@link parseAmplitude}
+ *   and {@link defineScheme}
+ */
+export function schemeOfLimits(written: string, machine: string): Scheme {
+  const { as, limits } = limitsListed(written, [3], FORM);
   if (limits.some((limit) => writtenIn(limit) !== as || limit.level !== undefined || limit.hertz !== undefined)) {
     throw new VeladisError("syntax", { expected: `${FORM}, in one unit`, received: shown(written), option: "limits" });
   }
@@ -33,6 +52,7 @@ export function schemeOfLimits(written: string): Scheme {
       title: "Limits given with the reading",
       scope: "the machine that is judged",
       measuredOn: "where the reading was taken: not known here",
+      ...(machine.trim() !== "" && parseMachine(machine).place === "shaft" && { place: "shaft" as const }),
       band: null,
       classes: [
         {
@@ -48,4 +68,40 @@ export function schemeOfLimits(written: string): Scheme {
       ],
     }),
   );
+}
+
+/** What names the limits to judge by. */
+interface LimitsTold {
+  readonly limits: string | undefined;
+  readonly scheme: string | undefined;
+  readonly confirmed: readonly string[];
+  readonly "decimal-comma"?: boolean;
+}
+
+/**
+ * The scheme of limits that are given, in the place of one that is named; undefined where none are.
+ *
+ * @throws {@link VeladisError} `unknown-option` for both, and as {@link schemeOfLimits}
+ */
+export function limitsAlone(told: LimitsTold, machine: string): Scheme | undefined {
+  const { limits, scheme, confirmed } = told;
+  if (limits === undefined) return undefined;
+  if (scheme === undefined && confirmed.length === 0) {
+    return schemeOfLimits(told["decimal-comma"] ? plainNumerals(limits, { decimal: "," }) : limits, machine);
+  }
+  throw new VeladisError("unknown-option", {
+    expected: "--limits in the place of --scheme and --confirmed",
+    received: scheme === undefined ? "--confirmed too" : "--scheme too",
+    option: "limits",
+  });
+}
+
+/** The limits that are given, else the scheme that is named; undefined where neither is. */
+export async function givenScheme(
+  told: LimitsTold,
+  machine: string,
+  schemes: readonly Scheme[] | undefined,
+): Promise<Scheme | undefined> {
+  const { scheme } = told;
+  return limitsAlone(told, machine) ?? (scheme === undefined ? undefined : namedScheme(scheme, schemes));
 }

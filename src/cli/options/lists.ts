@@ -26,7 +26,7 @@ export const lists = {
   trends: () => Object.keys(trends),
   "decision rules": () => Object.keys(decisionRules),
   engines: () => [...sqlDialects],
-  formats: () => ["csv", ...Object.keys(rawFormats)],
+  formats: () => ["csv", "parquet", "wav", ...Object.keys(rawFormats)],
 } as const satisfies Record<string, () => readonly string[]>;
 
 /** The name of a list: a key of {@link lists}. */

@@ -2,6 +2,7 @@ import { currentLoop, isSignal, type SignalSource, sensor, signalReading, wayOfS
 import { shown, VeladisError } from "../../core/index";
 import type { Amplitude } from "../../reading/index";
 import type { OptionRow, Values } from "./option-row";
+import { waysOfPoints } from "./points-read";
 
 /** The options that turn a signal into a vibration, for readings in volts, milliamperes or per cent. */
 export const signalOptions = {
@@ -36,27 +37,12 @@ export function vibrationOf(written: string, source: SignalSource): string | Amp
  * @throws {@link VeladisError} `unknown-option`
  */
 export function requireSignal(source: SignalSource, ...written: readonly (string | undefined)[]): void {
-  const ways = written.map((text) => (text === undefined ? undefined : wayOfSignal(text)));
+  const ways = written.flatMap((text) => (text === undefined ? [] : [wayOfSignal(text), ...waysOfPoints(text)]));
   const option = Object.keys(source).find((one) => !ways.includes(one as keyof SignalSource));
   if (option === undefined) return;
   throw new VeladisError("unknown-option", {
-    expected: `a reading in ${option === "sensor" ? "volts" : "mA or per cent"}, without the name of a point, for --${option}`,
+    expected: `a reading in ${option === "sensor" ? "volts" : "mA or per cent"} for --${option}`,
     received: written.flatMap((text) => (text === undefined ? [] : [shown(text)])).join(" and "),
-    option,
-  });
-}
-
-/**
- * Refuses a sensor or a loop beside a column: its cells are numbers of vibration.
- *
- * @throws {@link VeladisError} `unknown-option`
- */
-export function requireNoSource(source: SignalSource): void {
-  const [option] = Object.keys(source);
-  if (option === undefined) return;
-  throw new VeladisError("unknown-option", {
-    expected: `--${option} for readings and lines of them: the cells of a column are numbers of vibration`,
-    received: `--${option} with --column`,
     option,
   });
 }

@@ -1,14 +1,10 @@
-import { Worker } from "node:worker_threads";
 import { shown, VeladisError } from "../../core/index";
 import type { Portion } from "./portions";
+import { HEAP, type ReadingThread, startedThread } from "./started-thread";
 import { BEATS, type Refused, TAKEN, type WorkerMessage, type WorkerTask } from "./worker-message";
-import { workerUrl } from "./worker-url";
 
 /** Milliseconds without anything done, after which a file is given up. */
 const PATIENCE = 10_000;
-
-/** Of the memory for objects, in MiB: enough for row groups of a million rows and a hundred columns. */
-const HEAP = 2048;
 
 /** What the thread refuses, with the file's name. */
 function told({ code, expected, received }: Refused, path: string): VeladisError {
@@ -36,18 +32,18 @@ function refusal(error: NodeJS.ErrnoException, path: string): Error {
  * can ask for more memory than there is.
  *
  * @param patience - milliseconds without anything done, after which the file is refused
+ * @param start - starts the thread
  * @throws {@link VeladisError} `unreadable` without hyparquet and for a file that cannot be read, `syntax` for what is no
  *   whole Parquet
  */
-export async function* parquetRows(path: string, patience = PATIENCE): AsyncGenerator<Portion> {
+export async function* parquetRows(
+  path: string,
+  patience = PATIENCE,
+  start: (task: WorkerTask) => ReadingThread = startedThread,
+): AsyncGenerator<Portion> {
   const shared = new SharedArrayBuffer(8);
   const numbers = new Int32Array(shared);
-  const task: WorkerTask = { path, shared };
-  const worker = new Worker(workerUrl, {
-    workerData: task,
-    execArgv: [],
-    resourceLimits: { maxOldGenerationSizeMb: HEAP },
-  });
+  const worker = start({ path, shared });
   const messages: WorkerMessage[] = [];
   let wake: () => void = () => undefined;
   let failure: Error | undefined;

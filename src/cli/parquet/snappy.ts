@@ -1,6 +1,3 @@
-/** A copy of fewer bytes is quicker byte by byte. */
-const FEW = 16;
-
 /**
  * Unpacks Snappy, and writes no further than the length that is told, whatever the packed bytes ask for.
  *
@@ -34,16 +31,15 @@ export function snappyUnpacked(packed: Uint8Array, length: number): Uint8Array |
       const written = tag >> 2;
       const size = 1 + (written < 60 ? written : little(written - 59));
       if (!(size <= packed.length - at && size <= length - end)) return undefined;
-      if (size < FEW) for (let i = 0; i < size; i++) out[end + i] = packed[at + i] as number;
-      else out.set(packed.subarray(at, at + size), end);
+      out.set(packed.subarray(at, at + size), end);
       at += size;
       end += size;
     } else {
       const size = kind === 1 ? 4 + ((tag >> 2) & 7) : 1 + (tag >> 2);
       const back = kind === 1 ? (tag >> 5) * 256 + little(1) : little(kind === 2 ? 2 : 4);
       if (!(back > 0 && back <= end && size <= length - end)) return undefined;
-      if (back < size || size < FEW) for (let i = 0; i < size; i++) out[end + i] = out[end + i - back] as number;
-      else out.copyWithin(end, end - back, end - back + size);
+      // byte by byte, since a copy may go on into itself; it is 64 bytes at the most
+      for (let i = 0; i < size; i++) out[end + i] = out[end + i - back] as number;
       end += size;
     }
   }

@@ -6,10 +6,6 @@ function channels(colour: string): [number, number, number] {
   return [r, g, b];
 }
 
-/** The marks that {@link zoneMark} sets, to part a text at them. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: its own, which steer the colour alone
-export const zoneMarks = /(\u001b\[(?:0|1;(?:30|97);48;2;\d{1,3};\d{1,3};\d{1,3})m)/;
-
 /** A zone's letter or word; where a person reads it, on its colour besides, in black or white by its lightness. */
 export function zoneMark(zone: string, at: number, count: number, colour: boolean): string {
   if (!colour) return zone;

@@ -1,7 +1,7 @@
 import { VeladisError } from "../../core/index";
-import { type AmplitudeType, format, parsedType } from "../../reading/index";
+import { type Amplitude, type AmplitudeType, format, parsedType } from "../../reading/index";
 import { type Scheme, schemesFor, type Verdict } from "../../severity/index";
-import type { Band, Overall } from "../../signal/index";
+import type { Band } from "../../signal/index";
 import { type UnitSymbol, units } from "../../units/index";
 import { judgeOf } from "../options/judge-of";
 import { statedScheme } from "../options/named-scheme";
@@ -15,9 +15,15 @@ export interface RecordJudge {
   /** The band that the schemes ask for; of several the widest. */
   readonly band: Band | undefined;
   judgement(
-    levels: readonly Overall[],
+    levels: readonly Amplitude[],
     band: Band,
-    settings: { readonly digits: number; readonly colour: boolean; readonly full: boolean },
+    settings: {
+      readonly digits: number;
+      readonly colour: boolean;
+      readonly full: boolean;
+      /** What else to know of the levels. */
+      readonly cautions?: readonly string[];
+    },
   ): { readonly judgement: Verdict; readonly cautions: readonly string[]; readonly text: string };
 }
 
@@ -58,8 +64,8 @@ function widestBand(schemes: readonly Scheme[]): Band | undefined {
 /** What a record is judged by. */
 interface JudgedRecord {
   readonly unit: UnitSymbol;
-  /** The scheme that is named. */
-  readonly scheme: string | undefined;
+  /** The scheme that is named, or limits that are given in its place. */
+  readonly scheme: string | Scheme | undefined;
   readonly machine: string;
   readonly confirmed: readonly Scheme[] | undefined;
   /** The reading with the machine stopped. */
@@ -79,7 +85,7 @@ export async function recordJudge({
   confirmed,
   background,
 }: JudgedRecord): Promise<RecordJudge> {
-  const scheme = await statedScheme(name, machine, confirmed);
+  const scheme = typeof name === "object" ? name : await statedScheme(name, machine, confirmed);
   const all = confirmed === undefined ? {} : { schemes: confirmed };
   const { quantity } = units[unit];
   const place = quantity === "displacement" ? "either" : "housing";
@@ -111,6 +117,7 @@ export async function recordJudge({
         ...(judgement.judged.detector === "pk"
           ? ["the peak is a crest of the waveform; the scheme may mean 1.414 times the RMS value, which is less"]
           : []),
+        ...(settings.cautions ?? []),
       ];
       const written = format(judgement.judged, { digits: settings.digits });
       return {

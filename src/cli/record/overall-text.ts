@@ -3,11 +3,14 @@ import { visibleText } from "../../core/index";
 import { format, significant } from "../../reading/index";
 import type { OrderLine, SpectrumLine } from "../../signal/index";
 import { textTable } from "../print/text-table";
+import { wrapped } from "../print/wrapped";
 import type { Analysis } from "./record-analysis";
 
 /** What is printed of a record. */
 export interface OverallPage {
   readonly name: string;
+  /** What became of the times of the file, where it has them. */
+  readonly how: string | undefined;
   readonly unit: string;
   readonly analysis: Analysis;
   /** The levels, written out. */
@@ -96,13 +99,14 @@ function ordersText({ orders, digits }: OverallPage): string {
 
 /** A record as a person reads it: the levels first, then how they were made, then the lines. */
 export function overallText(page: OverallPage): string {
-  const { name, unit, analysis, levels, digits } = page;
+  const { name, how, unit, analysis, levels, digits } = page;
   const { count, spectrum } = analysis;
   const seconds = count / spectrum.rate;
   const averaged = spectrum.averages === 1 ? "one segment" : `${spectrum.averages} segments averaged`;
   return [
     ...levels.map((level) => `${level}\n`),
-    `\n${visibleText(name)}: ${count} samples, ${significant(seconds, 4)} s at ${spectrum.rate} a second, in ${unit}\n`,
+    `\n${visibleText(name)}: ${count} samples, ${significant(seconds, 4)} s at ${Number(spectrum.rate.toPrecision(9))} a second, in ${unit}\n`,
+    how === undefined ? "" : wrapped(how),
     `${howText(analysis)}\n`,
     sampledText(analysis, digits),
     `\nhighest lines (${significant(spectrum.resolution, 3)} Hz apart, ${averaged})\n\n`,

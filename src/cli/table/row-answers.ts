@@ -4,6 +4,7 @@ import { ZERO_READING } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
 import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf } from "../delimited/units-row";
+import { type FailFrom, isZoneReached } from "../options/fail-from";
 import { assumedWords } from "../print/assumed-words";
 import { type Background, backgroundTexts, rowBackground } from "./row-background";
 import { type RowConverters, rowConverters } from "./row-converters";
@@ -22,9 +23,14 @@ export interface Tail {
   readonly headline: string | undefined;
   /** What is to be known of its rows alone, before what was assumed. */
   readonly remarks: readonly string[];
+  /** Whether it is told by the exit code. */
+  readonly isReached: boolean;
   /** How many rows it was given to since it was last counted. */
   rows: number;
 }
+
+/** What a tail has of its zone alone. */
+type TailCells = Omit<Tail, "rows" | "remarks" | "isReached">;
 
 /** The cells that are added to a row: converted readings, and what is behind them. */
 export interface Answer {
@@ -42,6 +48,8 @@ export interface RowCounts {
   readonly worst: ReadonlyMap<string, number>;
   /** How many rows have each headline. */
   readonly headlines: ReadonlyMap<string, number>;
+  /** How many rows reach the zone of --fail-from. */
+  readonly reached: number;
   /** How many rows rest on limits that are known so at best; the worst known first. */
   readonly known: ReadonlyMap<Provenance, number>;
   /** All that was assumed in any row, or set aside, with the number of rows; what most rows have first. */
@@ -90,8 +98,12 @@ function rowCounts(): RowCounts & { add(compiled: Compiled): void } {
   const headlines = new Map<string, number>();
   const assumed = new Map<string, number>();
   const known = new Map<Provenance, number>();
+  let reached = 0;
   return {
     ...{ zones, worst, headlines },
+    get reached() {
+      return reached;
+    },
     get known() {
       const grades = Object.keys(provenances) as Provenance[];
       return new Map(grades.flatMap((one) => (known.has(one) ? [[one, known.get(one) as number] as const] : [])));
@@ -107,6 +119,7 @@ function rowCounts(): RowCounts & { add(compiled: Compiled): void } {
         addTo(worst, tail.worst, tail.rows);
         addTo(headlines, tail.headline, tail.rows);
         addTo(known, judge?.provenance, tail.rows);
+        if (tail.isReached) reached += tail.rows;
         tail.rows = 0;
       }
     },
@@ -119,7 +132,7 @@ function judgedTail(
   at: number,
   upTo: number,
   background: Background | undefined,
-): Omit<Tail, "rows" | "remarks"> {
+): TailCells {
   const doubt = background === "too high" ? " (NOT RELIABLE)" : "";
   const [zone, worst] = [zones[at] as string, zones[upTo] as string];
   const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
@@ -127,7 +140,7 @@ function judgedTail(
   return { cells, zone, worst, headline: `${at === upTo ? zone : range}${doubt}` };
 }
 
-const UNJUDGED: Omit<Tail, "rows" | "remarks"> = { cells: [], zone: undefined, worst: undefined, headline: undefined };
+const UNJUDGED: TailCells = { cells: [], zone: undefined, worst: undefined, headline: undefined };
 
 /**
  * Compiles what is added to the rows of a table with this header.
@@ -181,6 +194,10 @@ export function rowAnswers(
     byBackground.set(background, byJudge);
     return found;
   };
+  const reaches = ({ kind, zones }: RowJudge, at: number, upTo: number): boolean => {
+    const isOpen = at !== upTo && upTo === zones.length - 1;
+    return isZoneReached(settings.failFrom as FailFrom, { kind, worst: zones[upTo] as string, isOpen });
+  };
   const tailOf = ({ judge, background, assumed, tails }: Compiled, value: number): Tail => {
     const at = judge === undefined ? 0 : judge.index(value);
     const upTo = judge === undefined || judge.complete ? at : judge.zones.indexOf(judge.worst(value));
@@ -190,7 +207,11 @@ export function rowAnswers(
     if (tail === undefined) {
       const judged = judge === undefined ? UNJUDGED : judgedTail(judge, at, upTo, background);
       const remarks = isZero ? [ZERO_READING] : [];
-      tail = { ...judged, remarks, cells: [...judged.cells, [...remarks, ...assumed].join("; ")], rows: 0 };
+      const isReached =
+        judge !== undefined &&
+        settings.failFrom !== undefined &&
+        (background === "too high" || reaches(judge, at, upTo));
+      tail = { ...judged, remarks, isReached, cells: [...judged.cells, [...remarks, ...assumed].join("; ")], rows: 0 };
       tails.set(key, tail);
     }
     return tail;

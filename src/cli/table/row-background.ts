@@ -1,13 +1,15 @@
 import { cachedWithRefusals, plainNumeral, VeladisError } from "../../core/index";
-import { type Amplitude, parseAmplitude } from "../../reading/index";
+import { type Amplitude, amplitudeOf, parseAmplitude } from "../../reading/index";
 import { checkBackground, NOT_RELIABLE } from "../../severity/index";
 import { contradicted, headingRefused, typeTold } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
 import { pointed } from "../delimited/number-cell";
 import { headedColumn } from "../input/headed-column";
+import { measured } from "../input/signal-column";
+import { vibrationOf } from "../options/signal-options";
 import { rowCache } from "./row-cache";
 import type { RowFacts } from "./row-reader";
-import { judges, type TableSettings } from "./settings";
+import { judges, signalOf, type TableSettings } from "./settings";
 
 type Cells = readonly string[];
 type Facts = Pick<RowFacts, "value" | "type" | "hertz">;
@@ -23,7 +25,10 @@ export const backgroundTexts = {
 export type Background = keyof typeof backgroundTexts;
 
 /** The readings at rest of a column, bare ones in the type of their row. */
-function columnOfRest(header: Cells, headings: Cells, column: string, { written }: TableSettings) {
+function columnOfRest(header: Cells, headings: Cells, column: string, settings: TableSettings) {
+  const { written, source } = settings;
+  const signal = signalOf(settings);
+  const restIn = (cell: string): Amplitude => amplitudeOf(vibrationOf(cell, source));
   const index = headedColumn(header, column, written);
   const { decimalComma } = written;
   const says = written.fileUnits === "none" ? [] : headingSays(headings[index] as string);
@@ -37,7 +42,8 @@ function columnOfRest(header: Cells, headings: Cells, column: string, { written 
     const written = (cells[index] as string).trim();
     if (written === "") return undefined;
     const cell = decimalComma ? pointed(written) : written;
-    if (!plainNumeral.test(cell)) return parseAmplitude(cell);
+    if (!plainNumeral.test(cell)) return restIn(cell);
+    if (signal !== undefined) return parseAmplitude(`${measured(signal, Number(cell))} ${type}`);
     agrees(type);
     return parseAmplitude(`${cell} ${type}`);
   };
@@ -68,7 +74,7 @@ export function rowBackground(
       received: "both",
     });
   }
-  const ofAll = fixed === undefined ? undefined : parseAmplitude(fixed);
+  const ofAll = fixed === undefined ? undefined : amplitudeOf(vibrationOf(fixed, settings.source));
   const restOf = column === undefined ? () => ofAll : columnOfRest(header, headings, column, settings);
   return (cells, { value, type, hertz }) => {
     const atRest = restOf(cells, type);

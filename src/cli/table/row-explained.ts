@@ -1,6 +1,6 @@
-import { convertAmplitude } from "../../amplitude/index";
+import { convertAmplitude, signalReading } from "../../amplitude/index";
 import { cached } from "../../core/index";
-import { parseAmplitude, readingType } from "../../reading/index";
+import { type Amplitude, parseAmplitude, readingType } from "../../reading/index";
 import { classify, judge } from "../../severity/index";
 import { type Explained, explainedSteps } from "../print/explained";
 import { rowCache } from "./row-cache";
@@ -16,12 +16,16 @@ export type RowExplained = (facts: RowFacts) => ReturnType<typeof explainedSteps
  * is told as the margin to the limit that governs.
  */
 export function rowExplained(settings: TableSettings, { scheme, schemes }: SchemesAsked): RowExplained {
-  const { targets, crestFactor, strict } = settings;
+  const { targets, crestFactor, strict, source } = settings;
   const by = crestFactor === undefined ? {} : { crestFactor };
   const options = { ...by, assume: strict ? "nothing" : "lowest limits" } as const;
   const read = cached(parsed, rowCache);
-  return ({ value, type, hertz, machine: said }) => {
-    const reading = parseAmplitude(`${value} ${type}${hertz === undefined ? "" : ` at ${hertz} Hz`}`);
+  return ({ value, type, signal, hertz, machine: said }) => {
+    const own =
+      signal === undefined
+        ? parseAmplitude(`${value} ${type}`)
+        : signalReading(signal, /\s(?:by|of)\s/.test(signal) ? {} : source);
+    const reading: Amplitude = hertz === undefined ? own : { ...own, hertz };
     const all = targets.map((target): Explained => [readingType(target), convertAmplitude(reading, target, by)]);
     if (judges(settings)) {
       const machine = machineOf(said, read);

@@ -10,7 +10,10 @@ import {
   machineClassifier,
   parseMachine,
   type Scheme,
+  type SchemeKind,
 } from "../../severity/index";
+import { requireNoGrades } from "../options/fail-from";
+import { schemeAmong } from "../options/named-scheme";
 import { rowCache } from "./row-cache";
 import type { RowFacts } from "./row-reader";
 import type { TableSettings } from "./settings";
@@ -37,6 +40,7 @@ export interface RowJudge
   > {
   /** Ids of the schemes, of which the worst governs. */
   readonly schemes: readonly string[];
+  readonly kind: SchemeKind;
 }
 
 export const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
@@ -84,9 +88,10 @@ export interface SchemesAsked {
 
 /** Finds the judge for what a row says; each is compiled once and kept. */
 export function rowJudges(
-  { strict, crestFactor }: TableSettings,
+  { strict, crestFactor, failFrom }: TableSettings,
   { scheme, schemes }: SchemesAsked,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
+  if (failFrom !== undefined && scheme !== undefined) requireNoGrades([scheme.kind], scheme.id);
   const read = cachedWithRefusals(parsed, rowCache);
   const found = cachedWithRefusals(
     (key): RowJudge => {
@@ -97,9 +102,13 @@ export function rowJudges(
         ...(at !== "" && { at: { hertz: Number(at) } }),
         ...(crestFactor !== undefined && { crestFactor }),
       } as const;
-      if (scheme === undefined) return judgeByMachine(machine, type, { ...options, ...(schemes && { schemes }) });
+      if (scheme === undefined) {
+        const judge = judgeByMachine(machine, type, { ...options, ...(schemes && { schemes }) });
+        // all have the same zones, and so are of one kind
+        return { ...judge, kind: schemeAmong(judge.schemes[0] as string, schemes).kind };
+      }
       const judge = classifier(scheme, machine, type, options);
-      return { ...judge, schemes: [scheme.id] };
+      return { ...judge, schemes: [scheme.id], kind: scheme.kind };
     },
     { ...rowCache, room: MOST_JUDGES },
   );

@@ -1,15 +1,18 @@
+import { isSignal, type SignalSource, signalReading } from "../../amplitude/index";
 import { cachedWithRefusals, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
-import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
+import { type Amplitude, agreedHertz, isClipped, parseAmplitude, writtenValue } from "../../reading/index";
 import { pointedWords } from "../delimited/decimal-words";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
-import { numberCell, pointed, requireNoneInColumn } from "../delimited/number-cell";
+import { pointed, requireNoneInColumn } from "../delimited/number-cell";
 import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf, unitBelow } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
+import { measured } from "../input/signal-column";
+import { numberIn } from "./cell-number";
 import { rowCache } from "./row-cache";
-import { judges, type Mapped, type TableSettings } from "./settings";
+import { judges, type Mapped, signalOf, type TableSettings } from "./settings";
 import { unitCheck } from "./unit-check";
 
 /** What a row says. */
@@ -17,6 +20,8 @@ export interface RowFacts {
   readonly value: number;
   /** The reading type as written. */
   readonly type: string;
+  /** The signal that says it, with its sensor or loop; left out where the row says a vibration. */
+  readonly signal?: string;
   /** Frequency of the vibration; undefined where the row tells none. */
   readonly hertz: number | undefined;
   /** The machine in words, and behind a tab its running speed in hertz; empty where nothing is told of it. */
@@ -27,32 +32,6 @@ type Cells = readonly string[];
 type Reader<T> = (cells: Cells) => T;
 
 const order = /^(\d+(?:\.\d+)?)\s*[x×]$/i;
-
-/** A short plain decimal, exactly: digits and power of ten are both whole numbers that 64 bits hold. */
-function shortNumber(cell: string): number {
-  const { length } = cell;
-  if (length === 0 || length > 15) return Number.NaN;
-  let digits = 0;
-  let point = -1;
-  for (let i = 0; i < length; i++) {
-    const code = cell.charCodeAt(i) - 48;
-    if (code >= 0 && code <= 9) digits = digits * 10 + code;
-    else if (code === -2 && point < 0) point = i;
-    else return Number.NaN;
-  }
-  if (point < 0) return digits;
-  return length === 1 ? Number.NaN : digits / (tens[length - point - 1] as number);
-}
-
-const tens = Array.from({ length: 16 }, (_, power) => 10 ** power);
-
-function numberIn(cell: string, decimalComma: boolean): number {
-  const text = decimalComma ? pointed(cell) : cell;
-  const short = shortNumber(text);
-  if (short >= 0) return short;
-  const value = plainNumeral.test(text) ? Number(text) : Number.NaN;
-  return Number.isFinite(value) ? value : numberCell(cell, "a reading", decimalComma);
-}
 
 /** A text on one line: tabs and line ends part what is kept of a row. */
 function oneLine(text: string): string {
@@ -79,6 +58,17 @@ function textReader(
   }
   const index = headedColumn(header, column, written);
   return (cells) => oneLine(cells[index] as string);
+}
+
+/** The reading of a cell that says one, or the signal of one. */
+function readingIn(cell: string, source: SignalSource): Amplitude {
+  if (!isSignal(cell)) return parseAmplitude(cell);
+  const reading = signalReading(cell, source);
+  if (!isClipped(reading.state)) return reading;
+  throw new VeladisError("sensor-fault", {
+    expected: "a signal within the range of its loop",
+    received: `${shown(cell)}, ${reading.state}`,
+  });
 }
 
 /** The titles of a table, with the units of a row below them, and how it is written. */
@@ -190,9 +180,14 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
   const { decimalComma } = settings.written;
   const headings = headingsOf(header, units, settings.written);
   const requireUnit = unitCheck(header, headings, value, settings);
-  const number = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
-  const from = textReader(header, settings.from, "from", settings.written);
-  const detector = textReader(header, settings.detector, "detector", settings.written);
+  const signal = signalOf(settings);
+  const plain = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
+  const number = signal === undefined ? plain : (cells: Cells): number => measured(signal, plain(cells));
+  const signalIn = (cells: Cells): Pick<RowFacts, "signal"> =>
+    signal === undefined ? {} : { signal: `${plain(cells)} ${signal.words}` };
+  const isSame = signal !== undefined && settings.detector.column === undefined;
+  const from = isSame ? () => signal.type : textReader(header, settings.from, "from", settings.written);
+  const detector = isSame ? undefined : textReader(header, settings.detector, "detector", settings.written);
   const speed =
     settings.speedColumn === undefined
       ? undefined
@@ -216,7 +211,8 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
     const read = (cells: Cells): RowFacts => {
       const written = (cells[value] as string).trim();
       requireNoneInColumn(written, "a reading");
-      const said = parseAmplitude(decimalComma ? pointed(written) : written);
+      const cell = decimalComma ? pointed(written) : written;
+      const said = readingIn(cell, settings.source);
       const { level, unit } = said;
       const told = at?.(cells);
       const type = level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`;
@@ -226,6 +222,7 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
         type,
         hertz: agreedHertz(said.hertz, told === undefined ? undefined : { hertz: told }),
         machine: machine(cells),
+        ...(isSignal(cell) && { signal: cell }),
       };
     };
     return Object.assign(read, { fixed: undefined, freeFrequency });
@@ -236,14 +233,14 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
     const { type: own, hertz, machine: one } = fixed;
     const read = (cells: Cells): RowFacts => {
       requireUnit(cells, own);
-      return { value: number(cells), type: own, hertz, machine: one };
+      return { value: number(cells), type: own, hertz, machine: one, ...signalIn(cells) };
     };
     return Object.assign(read, { fixed, freeFrequency });
   }
   const read = (cells: Cells): RowFacts => {
     const own = type(cells);
     requireUnit(cells, own);
-    return { value: number(cells), type: own, hertz: at?.(cells), machine: machine(cells) };
+    return { value: number(cells), type: own, hertz: at?.(cells), machine: machine(cells), ...signalIn(cells) };
   };
   return Object.assign(read, { fixed: undefined, freeFrequency });
 }

@@ -1,12 +1,13 @@
 import { stat } from "node:fs/promises";
 import { VeladisError } from "../../core/index";
 import { wholeAccount } from "../delimited/account-text";
+import { pointedWords } from "../delimited/decimal-words";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
-import { toldOf } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { confirmedOption } from "../options/confirmed-option";
-import { namedScheme } from "../options/named-scheme";
+import { givenScheme } from "../options/limits-option";
+import { isParquet, writtenParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { byteSink } from "./byte-sink";
@@ -21,23 +22,6 @@ import { outputsOf } from "./table-outputs";
 
 /** Reasons shown on standard error where refused rows have no file to go to. */
 const MOST_REASONS = 10;
-
-function isParquet(file: string | undefined): file is string {
-  return file?.toLowerCase().endsWith(".parquet") === true;
-}
-
-/** The settings for a file whose columns have names for certain; refuses what is told of delimited text. */
-function settingsOfParquet(settings: TableSettings): TableSettings {
-  const { written } = settings;
-  // columns of Parquet have names, too, that may say a unit
-  const { fileUnits: _, ...text } = written;
-  const told = toldOf(text);
-  if (told.length === 0) return { ...settings, written: { ...written, headerLine: 1 } };
-  throw new VeladisError("unknown-option", {
-    expected: "a file of delimited text, for the options that say how one and its numbers are written",
-    received: `${told.join(" ")}, and Parquet`,
-  });
-}
 
 /** What became of the rows of the input; of Parquet, whether each page has a checksum. */
 interface InputRead {
@@ -81,10 +65,11 @@ function requireRows({ rows }: Counts, file: string | undefined): void {
  * @throws {@link VeladisError} for options, input or output that cannot be; never for a single row
  */
 export async function runTable(io: Io, given: TableSettings): Promise<number> {
-  const settings = isParquet(given.file) ? settingsOfParquet(given) : given;
+  const settings = isParquet(given.file) ? { ...given, written: writtenParquet(given.written) } : given;
   const { json, keepGoing, file } = settings;
   const schemes = await confirmedOption(settings.confirmed, io, json, [settings.scheme]);
-  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme, schemes);
+  const told = { ...settings, "decimal-comma": settings.written.decimalComma };
+  const scheme = await givenScheme(told, pointedWords(settings.machine, settings.written.decimalComma), schemes);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
   const counts: Counts = { rows: 0, refused: 0 };
@@ -149,5 +134,6 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
   const answered = (answers as unknown as RowAnswers).counts();
   io.err(summaryText(settings, { counts, answered, ...read, refusedPath: outputs.refusedPath, removed }));
-  return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
+  if (counts.refused > 0 && !keepGoing) return exitCodes.refused;
+  return answered.reached > 0 ? exitCodes.reached : exitCodes.done;
 }

@@ -1,4 +1,7 @@
+import type { SignalSource } from "../../amplitude/index";
 import type { WrittenAs } from "../delimited/written-as";
+import { type SignalColumn, signalColumn } from "../input/signal-column";
+import type { FailFrom } from "../options/fail-from";
 
 /** Where a fact of a row stands: in a column of its own, or the same for all rows. */
 export interface Mapped {
@@ -27,6 +30,8 @@ export interface TableSettings {
   /** The reading with the machine stopped. */
   readonly background: Mapped;
   readonly crestFactor: number | undefined;
+  /** What turns readings in volts, mA or per cent into vibrations. */
+  readonly source: SignalSource;
   /** Reading types of the columns to add. */
   readonly targets: readonly string[];
   /** Machine in words, the same for all rows. */
@@ -35,6 +40,8 @@ export interface TableSettings {
   readonly machineColumns: readonly string[];
   /** Id or file of the scheme; left out, the first that is for the machine. */
   readonly scheme: string | undefined;
+  /** Limits given in the place of a scheme. */
+  readonly limits: string | undefined;
   /** Files of confirmed limits. */
   readonly confirmed: readonly string[];
   readonly strict: boolean;
@@ -49,9 +56,17 @@ export interface TableSettings {
   /** Whether each row of JSON tells the steps to what was added to it. */
   readonly explain: boolean;
   readonly keepGoing: boolean;
+  /** The zone from which on a row that may be so bad is told by the exit code. */
+  readonly failFrom: FailFrom | undefined;
 }
 
 /** Whether rows are judged and not only converted. */
-export function judges({ scheme, machine, machineColumns }: TableSettings): boolean {
-  return scheme !== undefined || machine.trim() !== "" || machineColumns.length > 0;
+export function judges({ scheme, limits, machine, machineColumns }: TableSettings): boolean {
+  return limits !== undefined || scheme !== undefined || machine.trim() !== "" || machineColumns.length > 0;
+}
+
+/** How the readings become vibrations where they are the same signal in all rows. */
+export function signalOf({ from, detector, source }: TableSettings): SignalColumn | undefined {
+  if (from.fixed === undefined) return undefined;
+  return signalColumn(detector.fixed === undefined ? from.fixed : `${from.fixed} ${detector.fixed}`, source);
 }

@@ -53,14 +53,15 @@ export interface Outcome {
 export function summaryText(settings: TableSettings, outcome: Outcome): string {
   const { account, summed, refusedPath, removed } = outcome;
   const { rows, refused } = outcome.counts;
-  const { zones, worst, headlines, assumed, known } = outcome.answered;
+  const { zones, worst, headlines, assumed, known, reached } = outcome.answered;
   const written = rows - refused;
   const ends = { answered: written, refused };
   if (settings.json) {
     const judged = { zones: Object.fromEntries(zones), worst: Object.fromEntries(worst) };
     const files = { account: wholeAccount(account, ends), checksums: summed, removed };
     const limits = { known: Object.fromEntries(known), assumed: assumed.map(([text]) => text) };
-    const all = { rows, written, refused, ...files, ...judged, ...limits };
+    const failing = settings.failFrom === undefined ? {} : { reached };
+    const all = { rows, written, refused, ...files, ...judged, ...failing, ...limits };
     return `${jsonText({ summary: all })}\n`;
   }
   const places = [
@@ -77,6 +78,14 @@ export function summaryText(settings: TableSettings, outcome: Outcome): string {
     labelled("removed", removed === undefined ? [] : [`${removed}, of an earlier run: no row was refused`]),
     labelled("checksums", summed === false ? [UNSUMMED] : []),
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
+    labelled(
+      "reached",
+      settings.failFrom === undefined
+        ? []
+        : [
+            `${counted(reached, "row", grouped(reached))} by --fail-from ${settings.failFrom}: it or a worse zone is possible, or the row is not reliable`,
+          ],
+    ),
     labelled("assumed", assumedLines(assumed, written)),
     labelled("known", knownLines(known)),
     labelled("caution", judges(settings) ? cautions.slice(0, 1) : []),

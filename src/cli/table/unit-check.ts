@@ -5,13 +5,16 @@ import { headingSays } from "../delimited/heading-says";
 import { rowUnitsRefusal } from "../delimited/row-units";
 import { headedColumn } from "../input/headed-column";
 import { rowCache } from "./row-cache";
-import type { TableSettings } from "./settings";
+import { signalOf, type TableSettings } from "./settings";
 
 type Cells = readonly string[];
 
 /** What the options tell of the readings of all rows; undefined where each says its own. */
-function toldOfAll({ from, detector }: TableSettings): ColumnTold | undefined {
+function toldOfAll(settings: TableSettings): ColumnTold | undefined {
+  const { from, detector } = settings;
   if (from.fixed === undefined) return undefined;
+  const signal = signalOf(settings);
+  if (signal !== undefined) return signal.told;
   const by = `--from ${shown(from.fixed)}`;
   if (detector.column !== undefined) return { by, unit: unitSymbol(from.fixed) };
   if (detector.fixed === undefined) return typeTold(by, from.fixed);

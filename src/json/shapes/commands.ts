@@ -14,6 +14,7 @@ export const commandShapes: ShapesOf<CommandAnswers> = /* @__PURE__ */ frozen({
       judgement: "verdict?",
     },
   },
+  "record of lines": { keys: { levels: "lines overall[]", lines: "amplitude[]", judgement: "verdict?" } },
   simulation: {
     keys: {
       threshold: "amplitude",

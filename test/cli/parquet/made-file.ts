@@ -2,7 +2,7 @@
 import { crc32 } from "node:zlib";
 
 /** A field of Thrift's compact protocol: its number, its type there, and its bytes. */
-type Field = readonly [id: number, type: number, bytes: Buffer];
+export type Field = readonly [id: number, type: number, bytes: Buffer];
 
 function varint(value: number): Buffer {
   const bytes: number[] = [];
@@ -12,19 +12,19 @@ function varint(value: number): Buffer {
   }
 }
 
-const zigzag = (value: number): Buffer => varint(value < 0 ? -2 * value - 1 : 2 * value);
-const i32 = (id: number, value: number): Field => [id, 5, zigzag(value)];
-const i64 = (id: number, value: number): Field => [id, 6, zigzag(value)];
-const binary = (value: string): Buffer => Buffer.concat([varint(value.length), Buffer.from(value)]);
-const text = (id: number, value: string): Field => [id, 8, binary(value)];
-const list = (id: number, type: number, items: readonly Buffer[]): Field => [
+export const zigzag = (value: number): Buffer => varint(value < 0 ? -2 * value - 1 : 2 * value);
+export const i32 = (id: number, value: number): Field => [id, 5, zigzag(value)];
+export const i64 = (id: number, value: number): Field => [id, 6, zigzag(value)];
+export const binary = (value: string): Buffer => Buffer.concat([varint(value.length), Buffer.from(value)]);
+export const text = (id: number, value: string): Field => [id, 8, binary(value)];
+export const list = (id: number, type: number, items: readonly Buffer[]): Field => [
   id,
   9,
   Buffer.concat([Buffer.from([(15 << 4) | type]), varint(items.length), ...items]),
 ];
-const inner = (id: number, fields: readonly Field[]): Field => [id, 12, struct(fields)];
+export const inner = (id: number, fields: readonly Field[]): Field => [id, 12, struct(fields)];
 
-function struct(fields: readonly Field[]): Buffer {
+export function struct(fields: readonly Field[]): Buffer {
   return Buffer.concat([
     ...fields.flatMap(([id, type, bytes]) => [Buffer.from([type]), zigzag(id), bytes]),
     Buffer.from([0]),

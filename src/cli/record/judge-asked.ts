@@ -1,0 +1,33 @@
+import { pointedWords } from "../delimited/decimal-words";
+import type { Io } from "../input/io";
+import { confirmedOption } from "../options/confirmed-option";
+import { limitsAlone } from "../options/limits-option";
+import { requireJudging } from "../options/require-judging";
+
+/** Options that say by what `overall` judges. */
+interface OfJudging {
+  readonly machine?: string | undefined;
+  readonly scheme: string | undefined;
+  readonly limits: string | undefined;
+  readonly confirmed: readonly string[];
+  readonly background?: string | undefined;
+  readonly "fail-from"?: string | undefined;
+  readonly "decimal-comma": boolean;
+  readonly json: boolean;
+}
+
+/** What judges the overall levels of a record or of lines in this unit; undefined where nothing is to be judged. */
+export async function judgeAsked(values: OfJudging, io: Io, unit: string) {
+  const judging = values.machine !== undefined || values.scheme !== undefined || values.limits !== undefined;
+  requireJudging(values, judging);
+  if (!judging) return undefined;
+  const machine = pointedWords(values.machine ?? "", values["decimal-comma"]);
+  const { recordJudge } = await import("./judge-record");
+  return recordJudge({
+    unit,
+    scheme: limitsAlone(values, machine) ?? values.scheme,
+    machine,
+    confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
+    background: values.background,
+  });
+}
