@@ -1,5 +1,5 @@
 import { scaleLinear, scaleLog } from "d3-scale";
-import { requireList, requireShape, VeladisError, withParameters } from "../core/index";
+import { orNothing, requireList, requireShape, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type ErrorMark, type ErrorMarks, errorMarks, type KnownCheckResult } from "../verification/index";
 import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
@@ -39,12 +39,12 @@ function requireChecks({ checks }: CheckChartOptions): CheckChartOptions["checks
       as: "text",
       errorPercent: "number",
       tolerance: "number",
-      toleranceBelow: "number",
+      toleranceBelow: orNothing("number"),
       uncertainty: "number or null",
       verdict: "text",
     },
   } as const;
-  list.forEach((one, i) => requireShape(one, shape, `checks[${i}]`));
+  for (const [i, one] of list.entries()) requireShape(one, shape, `checks[${i}]`);
   if (list.length > 0) return list;
   throw new VeladisError("missing-option", {
     expected: "at least one check to draw",

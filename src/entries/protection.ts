@@ -162,6 +162,8 @@ export {
   delayTest,
   foundMeanings,
   type Injection,
+  type InjectionPlan,
+  type InjectionStep,
   injectionPlan,
   type KnownCheck,
   type KnownCheckResult,

@@ -23,6 +23,8 @@ import type {
   CheckPoint,
   CheckPoints,
   DelayTest,
+  InjectionPlan,
+  InjectionStep,
   KnownCheckResult,
   Linearity,
   LinearityPoint,
@@ -67,5 +69,7 @@ export interface VerificationAnswers {
   readonly "bench fact": BenchFact;
   readonly "bench signal": BenchSignal;
   readonly "bench step": BenchStep;
+  readonly "injection plan": InjectionPlan;
+  readonly "injection step": InjectionStep;
   readonly "shaker reach": ShakerReach;
 }

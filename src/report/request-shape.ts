@@ -83,7 +83,6 @@ export function requestShape(): ShapeOf<SheetRequest> {
     errorPercent: "number",
     errorDecibels: "number or null",
     tolerance: "number",
-    toleranceBelow: "number",
     uncertainty: "number or null",
     parts: [{ name: "text", stated: "text", standard: "number", share: "number" }],
     method: orNull("text"),
@@ -97,9 +96,12 @@ export function requestShape(): ShapeOf<SheetRequest> {
     cautions: ["text"],
   } as const;
 
-  const check = { ...point, shown: readingShape, expected: readingShape } as const satisfies ShapeOf<
-    NonNullable<SheetRequest["check"]>
-  >;
+  const check = {
+    ...point,
+    toleranceBelow: orNothing("number"),
+    shown: readingShape,
+    expected: orNothing(readingShape),
+  } as const satisfies ShapeOf<NonNullable<SheetRequest["check"]>>;
   const switching = { ...point, between: ["number"] } as const satisfies ShapeOf<
     NonNullable<SheetRequest["tripPoint"]>
   >;
@@ -138,14 +140,14 @@ export function requestShape(): ShapeOf<SheetRequest> {
         level: orNull(readingShape),
         displacement: orNull(readingShape),
         acceleration: orNull(readingShape),
-        signals: [{ value: "number", type: "text", by: "text" }],
+        signals: orNothing([{ value: "number", type: "text", by: "text" }]),
         possible: "truth",
         limitedBy: ["text"],
         expect: "text",
       },
     ],
     possible: "truth",
-    told: [{ name: "text", text: "text" }],
+    told: orNothing([{ name: "text", text: "text" }]),
     before: ["text"],
     notes: ["text"],
     cautions: ["text"],

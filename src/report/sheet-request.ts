@@ -5,6 +5,7 @@ import type {
   BenchPlan,
   CheckPoints,
   DelayTest,
+  InjectionPlan,
   KnownCheckResult,
   Linearity,
   SwitchingPoint,
@@ -44,7 +45,7 @@ export interface SheetRequest {
   readonly tripPoint?: SwitchingPoint;
   readonly resetPoint?: SwitchingPoint;
   readonly delay?: DelayTest;
-  readonly plan?: BenchPlan;
+  readonly plan?: BenchPlan | InjectionPlan;
   /** Remarks, one a line. */
   readonly remarks?: readonly string[];
 }

@@ -4,11 +4,13 @@ import type {
   BenchStep,
   CheckPoints,
   DelayTest,
+  InjectionPlan,
+  InjectionStep,
   KnownCheckResult,
   Linearity,
   SwitchingPoint,
 } from "../verification/index";
-import { signalText } from "../verification/index";
+import { expectedReading, signalText } from "../verification/index";
 import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks } from "./check-remarks";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
@@ -40,13 +42,13 @@ function frequencyText(hertz: number | null | undefined): string {
   return typeof hertz === "number" ? `${significant(hertz)} Hz, ${significant(60 * hertz, 4)} r/min` : "";
 }
 
-function checkRow(name: string, check: KnownCheckResult | Omit<KnownCheckResult, "shown" | "expected">): string[] {
+function checkRow(name: string, check: KnownCheckResult | Omit<SwitchingPoint, "between">): string[] {
   const { known, indicated, as: unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
   return [
     name,
     frequencyText(known.hertz),
     format(known, { digits: 4 }),
-    ...("expected" in check ? [format(check.expected)] : []),
+    ...("shown" in check ? [format(expectedReading(check))] : []),
     format("shown" in check ? check.shown : indicated, { digits: 4 }),
     `${signed(error)} ${unit}`,
     signed(errorPercent),
@@ -150,18 +152,22 @@ export function checkSections(request: SheetRequest): SheetSection[] {
 }
 
 /** What a step asks for, and what it is as a signal. */
-function levelTexts({ level, displacement, acceleration, signals }: BenchStep): string {
+function levelTexts({ level, displacement, acceleration, signals = [] }: InjectionStep | BenchStep): string {
   const texts = [level, displacement, acceleration].flatMap((one) => (one === null ? [] : [format(one)]));
   return [...texts, ...signals.map(signalText)].join(", ");
 }
 
 /** The sections for a bench plan: what it was made for, and its steps with a column to fill in. */
-export function planSections({ told, before, steps, notes }: BenchPlan): SheetSection[] {
+export function planSections({ told, before, steps, notes }: BenchPlan | InjectionPlan): SheetSection[] {
   return [
-    {
-      title: "Settings, and what they are proven with",
-      table: { columns: ["", ""], rows: told.map(({ name, text }) => [name, text]) },
-    },
+    ...(told === undefined
+      ? []
+      : [
+          {
+            title: "Settings, and what they are proven with",
+            table: { columns: ["", ""], rows: told.map(({ name, text }) => [name, text]) },
+          },
+        ]),
     {
       title: "Bench test",
       text: before,

@@ -99,11 +99,11 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       });
     }
     let assumed = first;
-    const canDo = (move: PlacedMove): boolean => {
+    const canDo = (move: PlacedMove<number>): boolean => {
       const level = levelOfMove(threshold, move);
       return level === null || shakerReach(level, shaker, load).possible;
     };
-    const stepOf = (move: PlacedMove, number: number): BenchStep => {
+    const stepOf = (move: PlacedMove<number>, number: number): BenchStep => {
       const { what, hertz, expect } = move;
       const level = levelOfMove(threshold, move);
       const reach = level === null ? null : shakerReach(level, shaker, load);
@@ -115,7 +115,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
         number,
         what,
         hertz,
-        speed: hertz === null ? null : finiteResult(hertz * 60),
+        speed: finiteResult(hertz * 60),
         level,
         displacement,
         acceleration,
@@ -154,12 +154,13 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       settable: settableAt(hertz),
       words: SHAKER_WORDS,
     });
-    const movesAt = (hertz: number): PlacedMove[] =>
+    const movesAt = (hertz: number): PlacedMove<number>[] =>
       benchMoves(settings, numbersAt(hertz)).map((move) => ({ ...move, hertz }));
     const moves = [...movesAt(main), ...others.flatMap((hertz) => movesAt(hertz).filter(({ reading }) => reading))];
     const between = {
       clear: (output: Output) => clearMove(settings, output, SHAKER_WORDS),
       set: setMove(settings, numbersAt(main)),
+      source: SHAKER_WORDS.source,
     };
     const steps = orderedMoves(moves, canDo, between).map((move, i) => stepOf(move, i + 1));
     const sets = steps.some(({ what, possible: can }) => what === TAKE_TIME && can);

@@ -47,8 +47,8 @@ export interface KnownCheckResult extends Decision {
   readonly known: Amplitude;
   /** As it was shown. */
   readonly shown: Amplitude;
-  /** What it should show: the known level in unit and detector as shown. */
-  readonly expected: Amplitude;
+  /** What it should show: the known level in unit and detector as shown; no key in texts of earlier releases. */
+  readonly expected?: Amplitude;
   /** In unit and detector of the known level. */
   readonly indicated: Amplitude;
   /** Unit and detector of error, tolerance and uncertainty. */
@@ -60,8 +60,8 @@ export interface KnownCheckResult extends Decision {
   readonly errorDecibels: number | null;
   /** The tolerance as an amount above the known level. */
   readonly tolerance: number;
-  /** The same below it; of a tolerance in decibels a little less. */
-  readonly toleranceBelow: number;
+  /** The same below it; of a tolerance in decibels a little less; no key in texts of earlier releases. */
+  readonly toleranceBelow?: number;
   /** The expanded uncertainty (k = 2) of the error as an amount, all that is stated put together; null without one. */
   readonly uncertainty: number | null;
   /** What it is made of, the largest in front; empty where no level has one of its own. */
@@ -215,7 +215,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     return Object.freeze({
       known,
       shown,
-      expected: expectedReading(known, shown),
+      expected: expectedReading({ known, shown }),
       indicated,
       as,
       error,

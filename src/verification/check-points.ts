@@ -46,7 +46,7 @@ function shareOfTolerance({ error, tolerance }: KnownCheckResult): number {
  *   ],
  *   { tolerance: "5 %" },
  * );
- * points.map(({ expected }) => expected.value.toFixed(3)); // => ["4.000", "0.386"]
+ * points.map(({ expected }) => expected?.value.toFixed(3)); // => ["4.000", "0.386"]
  * [worst.point, verdict]; // => ["high", "pass"]
  * ```
  */

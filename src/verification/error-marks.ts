@@ -34,6 +34,11 @@ function different(values: readonly unknown[]): number {
   return new Set(values).size;
 }
 
+/** A tolerance below the known level where only that above is told: the smaller one, as of decibels. */
+function leastBelow({ known, tolerance }: KnownCheckResult): number {
+  return (known.value * tolerance) / (known.value + tolerance);
+}
+
 /**
  * Errors against their tolerances as they are drawn: over the level where all are in one unit and at one frequency, over
  * the frequency where each has another and they have one level or several, else one beside the other.
@@ -56,7 +61,7 @@ export function errorMarks(checks: readonly NamedCheck[]): ErrorMarks {
       name,
       at: place(i),
       percent: check.errorPercent,
-      tolerance: [-share(check.toleranceBelow), share(check.tolerance)],
+      tolerance: [-share(check.toleranceBelow ?? leastBelow(check)), share(check.tolerance)],
       uncertainty: check.uncertainty === null ? null : share(check.uncertainty),
       verdict: check.verdict,
     };

@@ -1,6 +1,6 @@
 import { significant } from "../reading/index";
 import type { BenchSettings } from "./bench-settings";
-import type { BenchStep } from "./bench-step";
+import type { InjectionStep } from "./bench-step";
 import type { Injection } from "./injection";
 
 /** What stands before the source of the signal and is not proven by it. */
@@ -16,7 +16,7 @@ const joined = {
 } as const satisfies Record<Injection["inject"], string>;
 
 /** Said before the first step: what is not proven, then what can hurt. Common practice, no source. */
-export function saidBeforeInjection({ inject }: Injection, cannot: readonly BenchStep[]): readonly string[] {
+export function saidBeforeInjection({ inject }: Injection, cannot: readonly InjectionStep[]): readonly string[] {
   return Object.freeze([
     `the signal proves the device from its input on, up to the final element: ${beyond[inject]} stay unproven; prove them on a shaker, or by the maker's way`,
     ...(cannot.length === 0

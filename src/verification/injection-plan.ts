@@ -10,7 +10,7 @@ import { orderedMoves, type PlacedMove } from "./bench-order";
 import { REFERENCE } from "./bench-plan";
 import { type BenchSettings, requireBenchSettings } from "./bench-settings";
 import { currentAt, loopNotes, voltageAt } from "./bench-signals";
-import type { BenchPlan, BenchStep } from "./bench-step";
+import type { InjectionPlan, InjectionStep } from "./bench-step";
 import { contactText } from "./bench-texts";
 import { settingsTold, toldRows } from "./bench-told";
 import { type Injection, injectionWay } from "./injection";
@@ -83,7 +83,7 @@ function lineOf(threshold: Amplitude, { inject, way }: ReturnType<typeof injecti
  * injectionPlan(settings, { inject: "mA" }); // throws missing-option
  * ```
  */
-export function injectionPlan(settings: BenchSettings, injection: Injection): BenchPlan {
+export function injectionPlan(settings: BenchSettings, injection: Injection): InjectionPlan {
   return withParameters({ injection, settings }, () => {
     requireBenchSettings(
       requireGiven(settings, "settings with threshold, hysteresis, onDelay and latching", { parameter: "settings" }),
@@ -134,7 +134,7 @@ export function injectionPlan(settings: BenchSettings, injection: Injection): Be
       return level === null || signalOf(level).carried;
     };
     let assumed = first;
-    const stepOf = (move: PlacedMove, number: number): BenchStep => {
+    const stepOf = (move: PlacedMove, number: number): InjectionStep => {
       const level = levelOfMove(threshold, move);
       const at = level === null ? null : signalOf(level);
       assumed = union(assumed, at?.assumed);
@@ -156,6 +156,7 @@ export function injectionPlan(settings: BenchSettings, injection: Injection): Be
     const between = {
       clear: (output: Output) => clearMove(settings, output, words),
       set: setMove(settings, numbers),
+      source: words.source,
     };
     const steps = inPlace({ parameter: "settings" }, () =>
       orderedMoves(moves, canDo, between).map((move, i) => stepOf(move, i + 1)),

@@ -18,7 +18,7 @@ export interface SwitchingStep {
 }
 
 /** The point at which an output changed, between two steps. */
-export interface SwitchingPoint extends Omit<KnownCheckResult, "shown" | "expected"> {
+export interface SwitchingPoint extends Omit<KnownCheckResult, "shown" | "expected" | "toleranceBelow"> {
   /** The last level without the change and the first with it, in the unit of the setting. */
   readonly between: readonly [number, number];
 }
@@ -66,6 +66,7 @@ function switchingPoint(
   const {
     shown: _,
     expected: __,
+    toleranceBelow: ___,
     ...check
   } = inPlace({ parameter: "rest" }, () => checkAgainstKnown({ known, indicated: midway(before, after), ...rest }));
   return Object.freeze({

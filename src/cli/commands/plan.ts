@@ -5,6 +5,7 @@ import {
   type BenchStep,
   benchPlan,
   type Injection,
+  type InjectionStep,
   injectionPlan,
   type Shaker,
 } from "../../verification/index";
@@ -101,8 +102,8 @@ function injectionOf({ values }: GivenPlan): Injection | undefined {
   };
 }
 
-/** What a step of the plan asks of the shaker, to be explained. */
-function explainedOf({ level, displacement, acceleration }: BenchStep): Explained[] {
+/** What a step of the plan asks for, to be explained. */
+function explainedOf({ level, displacement, acceleration }: InjectionStep | BenchStep): Explained[] {
   return Object.entries({ level, displacement, acceleration }).flatMap(([name, one]) =>
     one === null ? [] : [[name, one] as const],
   );
@@ -123,7 +124,12 @@ export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
   if (values.json) {
     for (const step of plan.steps) {
       const steps = explainedSteps(values.explain, ...explainedOf(step));
-      await io.out(jsonLine("bench step", step, { assumed, cautions, ...steps }));
+      const more = { assumed, cautions, ...steps };
+      await io.out(
+        injection === undefined
+          ? jsonLine("bench step", step as BenchStep, more)
+          : jsonLine("injection step", step as InjectionStep, more),
+      );
     }
   } else if (values.sheet !== undefined) {
     await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", ...proof, plan }));

@@ -7,8 +7,8 @@ import { columnIndex } from "../delimited/column-index";
 import { typeTold } from "../delimited/heading-agrees";
 import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
 import { columnRead } from "./column-read";
-import { pointFrequencies } from "./point-frequencies";
 import { cellShown, levelCell, type Unread } from "./level-cell";
+import { pointFrequencies } from "./point-frequencies";
 import { readSeries, type SeriesSettings } from "./read-series";
 import type { SeriesTold } from "./series-told";
 

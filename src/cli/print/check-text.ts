@@ -1,6 +1,12 @@
 import { format, significant } from "../../reading/index";
 import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks, signed } from "../../report/index";
-import type { AsFoundAsLeft, CheckPoints, KnownCheckResult, Linearity } from "../../verification/index";
+import {
+  type AsFoundAsLeft,
+  type CheckPoints,
+  expectedReading,
+  type KnownCheckResult,
+  type Linearity,
+} from "../../verification/index";
 import { assumptionLines } from "./assumption-lines";
 import { type Column, textTable } from "./text-table";
 import { wrapped } from "./wrapped";
@@ -25,11 +31,11 @@ function passing({ acceptance: { below, above } }: KnownCheckResult): string {
 }
 
 function cells([name, check]: Named): string[] {
-  const { known, expected, shown, as: unit, error, errorPercent, errorDecibels } = check;
+  const { known, shown, as: unit, error, errorPercent, errorDecibels } = check;
   return [
     name,
     format(known),
-    format(expected),
+    format(expectedReading(check)),
     format(shown),
     `${signed(error)} ${unit}`,
     `${signed(errorPercent)} %`,
