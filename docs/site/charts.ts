@@ -3,7 +3,14 @@
  * is stale. The plant and its readings are invented.
  */
 import { readFileSync } from "node:fs";
-import { nomograph, severityBar, spectrumChart, trendChart, tripTimeline } from "../../src/entries/chart";
+import {
+  nomograph,
+  setpointChart,
+  severityBar,
+  spectrumChart,
+  trendChart,
+  tripTimeline,
+} from "../../src/entries/chart";
 import { baseline, proposeSetpoints, type TripSettings } from "../../src/entries/protection";
 import { classify, defineScheme, judge } from "../../src/entries/severity";
 import { profileDensity, spectrum } from "../../src/entries/signal";
@@ -56,8 +63,9 @@ const feedPump = "pump 250 kW 2980 r/min category I";
 
 /** The readings and the proposal of the guide to setpoints; invented. */
 const steady = [1.9, 2.1, 2.05, 2.0, 1.8, 2.2, 2.0, 1.9, 2.1, 2.0];
+const steadyBaseline = baseline(steady, { as: "mm/s rms" });
 const proposal = proposeSetpoints({
-  baseline: baseline(steady, { as: "mm/s rms" }),
+  baseline: steadyBaseline,
   scheme: "iso-10816-7-2009",
   machine: feedPump,
   device: { step: "0.2 mm/s rms" },
@@ -235,6 +243,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
       ...(proposal.trip && { trip: proposal.trip.stored }),
       severity: { scheme: "iso-10816-7-2009", machine: feedPump },
     }),
+  "setpoint-scale": (width) => setpointChart({ width, proposal, statistics: steadyBaseline }),
   "fan-trip": (width) =>
     tripTimeline({
       width,

@@ -2,6 +2,7 @@ export type { ChartOptions } from "./chart-options";
 export { type CheckChartOptions, checkChart } from "./check-chart";
 export { type NomographOptions, type NomographReading, nomograph } from "./nomograph";
 export { type ChartColours, chartColours } from "./palette";
+export { type SetpointChartOptions, setpointChart } from "./setpoint-chart";
 export { type SeverityBarOptions, severityBar } from "./severity-bar";
 export { type SpectrumChartOptions, spectrumChart } from "./spectrum-chart";
 export { type ChartTheme, chartThemes } from "./style";

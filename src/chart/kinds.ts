@@ -48,6 +48,7 @@ export const kinds = {
   timer: { fill: "{data}", "fill-opacity": 0.55, stroke: "{data}" },
   on: { fill: "{ink}" },
   "on-text": { fill: "{paper}", "font-weight": 600 },
+  small: { "font-size": "10.5px" },
 } as const satisfies Readonly<Record<string, Look>>;
 
 /** What an element of a chart is, which says how it looks. */

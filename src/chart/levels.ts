@@ -22,7 +22,7 @@ export function levelIn(kind: DrawnLevel["kind"], given: string | Amplitude | un
 }
 
 /** A part of a plot that something takes, in pixels. */
-interface Box {
+export interface Box {
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -43,7 +43,8 @@ export function curveBoxes(points: readonly CurvePoint[], isStepped: boolean): B
   });
 }
 
-const meet = (a: Box, b: Box): boolean =>
+/** Whether two parts of a plot share a place. */
+export const meet = (a: Box, b: Box): boolean =>
   a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
 
 /** The place of words about a line where they meet the least of what is drawn; the first of equals. */
@@ -79,7 +80,7 @@ export function levelLines(
   y: (value: number) => number,
   width: number,
   curve: readonly Box[],
-): { drawn: string; notes: string[] } {
+): { drawn: string; notes: string[]; boxes: readonly Box[] } {
   const sorted = [...levels].sort((a, b) => b.value - a.value);
   const lines = sorted.map(({ value }): Box => ({ left: 0, right: width, top: y(value), bottom: y(value) }));
   const taken: Box[] = [];
@@ -102,5 +103,5 @@ export function levelLines(
     ...sorted.map(({ kind, value }) => stroke([0, y(value)], [width, y(value)], kind)),
     ...words.filter(({ cost }) => cost === 0).map(({ drawn }) => drawn),
   ];
-  return { drawn: drawn.join(""), notes };
+  return { drawn: drawn.join(""), notes, boxes: [...taken, ...lines] };
 }

@@ -82,6 +82,12 @@ interface Placed {
   readonly text: string;
 }
 
+/** Which side of its point words stand: right, left where the right has no room, above or below it where neither has. */
+function sideOf(x: number, long: number, width: number): 1 | -1 | 0 {
+  if (x + 12 + long <= width) return 1;
+  return x - 15 - long >= 0 ? -1 : 0;
+}
+
 /** Points with their words, which step aside for one another and for the edge; and the places they take. */
 function points(placed: readonly Placed[], width: number): { markup: string; taken: Obstacle[] } {
   const rows: number[] = [];
@@ -90,12 +96,18 @@ function points(placed: readonly Placed[], width: number): { markup: string; tak
     .sort((a, b) => a.y - b.y)
     .map(({ x, y, text }) => {
       const long = widthOf(text);
-      const flip = x + 12 + long > width;
-      let row = y + 4;
-      while (rows.some((other) => Math.abs(other - row) < 14)) row += 2;
+      const side = sideOf(x, long, width);
+      const isTaken = (row: number): boolean => rows.some((other) => Math.abs(other - row) < 14);
+      let row = side !== 0 ? y + 4 : isTaken(y - 11) ? y + 20 : y - 11;
+      while (isTaken(row)) row += 2;
       rows.push(row);
-      for (let along = 0; along < long + 12; along += 9) taken.push([flip ? x - along : x + along, row - 4]);
-      const words = label(x + (flip ? -11 : 11), row, text, { kind: "halo", "text-anchor": flip ? "end" : "start" });
+      const middle = Math.min(Math.max(x, long / 2 + 4), width - long / 2 - 4);
+      const start = side === 0 ? middle - long / 2 : x;
+      for (let along = 0; along < long + 12; along += 9) taken.push([start + (side || 1) * along, row - 4]);
+      const words = label(side === 0 ? middle : x + side * 11, row, text, {
+        kind: "halo",
+        "text-anchor": (["end", "middle", "start"] as const)[side + 1],
+      });
       return tag("circle", { kind: "point", cx: x, cy: y, r: 5.5 }) + words;
     })
     .join("");

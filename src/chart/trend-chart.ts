@@ -17,12 +17,12 @@ import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
 import { gappedCurve } from "./gaps";
 import { curveBoxes, levelIn, levelLines } from "./levels";
-import { rounded, tag } from "./markup";
+import { rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { DAY, dateText, timeAxis } from "./time-axis";
 import { valueAxis } from "./value-axis";
 import { notDrawnNotes } from "./within";
-import { zoneBands } from "./zone-bands";
+import { boundWords, zoneBands } from "./zone-bands";
 import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
 
 /** One reading of a trend. */
@@ -181,7 +181,7 @@ export function trendChart(options: TrendChartOptions): string {
     const { y, ticks, most, rounds } = valueAxis(highest, height);
     const [first, last] = [points[0] as CurvePoint, points.at(-1) as CurvePoint];
     const dated = readings[0]?.time instanceof Date;
-    const { x, ticks: foot } = timeAxis(first.x, last.x, width, dated);
+    const { x, ticks: foot, unit: timeName, between } = timeAxis(points, width, dated ? undefined : timeUnit);
     const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
     const length = (span: number): string =>
       dated
@@ -198,7 +198,17 @@ export function trendChart(options: TrendChartOptions): string {
       .y((point) => rounded(y(point.y)));
     const curve = reducedCurve(gapped.points, x);
     const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
-    const marked = levelLines(levels, y, width, curveBoxes(drawn, false));
+    const curves = curveBoxes(drawn, false);
+    const marked = levelLines(levels, y, width, [
+      ...curves,
+      ...bounds.map(({ value }) => ({ left: 0, right: width, top: y(value), bottom: y(value) })),
+    ]);
+    const limitWords = boundWords(
+      bounds.map(({ value }) => value),
+      y,
+      width,
+      [...curveBoxes(drawn, false), ...marked.boxes],
+    );
     const peak = values.reduce((a, b) => Math.max(a, b));
     return chartDocument(options, {
       title: `Trend in ${as}`,
@@ -208,6 +218,7 @@ export function trendChart(options: TrendChartOptions): string {
       notes: [
         ...marked.notes,
         ...gapped.notes,
+        ...limitWords.notes,
         ...(zones?.notes ?? []),
         ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
         ...notDrawnNotes(points),
@@ -231,13 +242,15 @@ export function trendChart(options: TrendChartOptions): string {
         beside === undefined
           ? ""
           : drawnBeside(beside, besideTicks(beside, most, y, rounds), { width, height, from: RIGHT - 6, unitAt: -10 }),
-        footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
+        footAxis({ ticks: foot, width, height, unit: timeName }),
+        ...between.map((at) => stroke([at, height], [at, height + 4], "axis")),
         clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
         ...(points.length > 120
           ? []
           : points
               .filter((point) => Number.isFinite(point.y))
               .map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+        limitWords.drawn,
         marked.drawn,
       ].join(""),
     });

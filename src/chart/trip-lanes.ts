@@ -16,6 +16,8 @@ interface Span {
   to: number;
   readonly text: string;
   strong: boolean;
+  /** Stands in the span where its words have no room. */
+  readonly number?: number;
 }
 
 /** Spans too short to be seen made one with those beside them; one that holds a trip shows it. */
@@ -32,12 +34,24 @@ function mergedSpans(spans: readonly Span[], x: (time: number) => number): Span[
   return kept;
 }
 
-const fits = (text: string, room: number): boolean => widthOf(text) + 8 <= room;
+/** The sizes that words of a lane may have, with the room that they leave about them. */
+const sizes = [
+  { size: 12, margin: 8 },
+  { size: 10.5, margin: 3 },
+] as const;
+
+/** The size in which words stand in a span whole; undefined where they do not. */
+function sizeIn(text: string, room: number): number | undefined {
+  return sizes.find(({ size, margin }) => widthOf(text, size) + margin <= room)?.size;
+}
+
+/** Narrowest span that holds a number in the place of its words. */
+const LEAST = 13;
 
 /** A lane with a block for each span, and words in those that have room for them whole. */
 function blocks(spans: readonly Span[], x: (time: number) => number, top: number): string {
   return mergedSpans(spans, x)
-    .map(({ from, to, text, strong }) => {
+    .map(({ from, to, text, strong, number }) => {
       const [left, right] = [x(from), x(to)];
       const room = right - left;
       const body: Attributes = {
@@ -47,12 +61,13 @@ function blocks(spans: readonly Span[], x: (time: number) => number, top: number
         width: Math.max(room - 1, 1),
         height: LANE,
       };
-      const words = fits(text, room) ? text : "";
+      const size = sizeIn(text, room);
+      const words = size !== undefined ? text : room >= LEAST && number !== undefined ? `${number}` : "";
       return (
         tag("rect", body) +
         label((left + right) / 2, top + LANE / 2 + 4, words, {
           "text-anchor": "middle",
-          kind: strong ? "on-text" : undefined,
+          kind: [strong ? "on-text" : "halo", ...(size === 12 ? [] : (["small"] as const))],
         })
       );
     })
@@ -79,10 +94,22 @@ function spansOf(
 const MOST_TOLD = 12;
 
 /** The spans of a lane in words, where some have no room for theirs and few enough do to be told. */
-function spanNote(lane: string, spans: readonly Span[], x: (time: number) => number): string[] {
-  if (spans.length > MOST_TOLD || spans.every(({ from, to, text }) => fits(text, x(to) - x(from)))) return [];
-  const told = spans.map(({ to, text }, i) => (i === spans.length - 1 ? text : `${text} until ${tickText(to)} s`));
+function spanNote(lane: string, spans: readonly Span[]): string[] {
+  if (spans.every(({ number }) => number === undefined)) return [];
+  const told = spans.map(({ to, text, number }, i) => {
+    const words = number === undefined ? text : `(${number}) ${text}`;
+    return i === spans.length - 1 ? words : `${words} until ${tickText(to)} s`;
+  });
   return [`${lane}: ${told.join(", ")}.`];
+}
+
+/** Spans with numbers for those whose words have no room, where few enough are to be told. */
+function numbered(spans: readonly Span[], x: (time: number) => number): Span[] {
+  if (spans.length > MOST_TOLD) return [...spans];
+  let last = 0;
+  return spans.map((span) =>
+    sizeIn(span.text, x(span.to) - x(span.from)) === undefined ? { ...span, number: ++last } : span,
+  );
 }
 
 /** The on-delay as it runs: up from the floor of its lane, full height when it has run out. */
@@ -114,13 +141,19 @@ export function tripLanes(playback: TripPlayback, x: (time: number) => number, t
   const { segments, logic } = playback;
   const { latching, coil, contact } = logic.relay;
   const output = ({ status }: TripSegment): boolean => status.output === "trip";
-  const states = spansOf(segments, ({ status }) => status.state, output);
-  const contacts = spansOf(segments, ({ status }) => status.contact, output);
+  const states = numbered(
+    spansOf(segments, ({ status }) => status.state, output),
+    x,
+  );
+  const contacts = numbered(
+    spansOf(segments, ({ status }) => status.contact, output),
+    x,
+  );
   const whole = `contact (${contact}, coil ${coil})`;
   const short = `contact (${contact})`;
   const hasRoom = widthOf(whole) <= width;
   const name = (text: string, i: number): string =>
-    label(0, top + i * STEP - 5, shortened(text, width), { kind: "unit" });
+    label(0, top + i * STEP - 5, shortened(text, width), { kind: ["unit", "halo"] });
   const drawn = [
     name(`on-delay, ${logic.rules.onDelay} s`, 0),
     timer(playback, x, top, width),
@@ -130,8 +163,8 @@ export function tripLanes(playback: TripPlayback, x: (time: number) => number, t
     blocks(contacts, x, top + 2 * STEP),
   ].join("");
   const notes = [
-    ...spanNote("State", states, x),
-    ...spanNote("Contact", contacts, x),
+    ...spanNote("State", states),
+    ...spanNote("Contact", contacts),
     ...(hasRoom ? [] : [`Coil: ${coil}.`]),
   ];
   return { drawn, notes };

@@ -1,5 +1,8 @@
+import { significant } from "../reading/index";
+import { type Box, meet } from "./levels";
 import { type Attributes, label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
+import { widthOf } from "./text-width";
 
 /** A plot with an upright value axis, and the zones in it, best first. */
 export interface BandedPlot {
@@ -27,4 +30,31 @@ export function zoneBands({ names, bounds, y, width, height }: BandedPlot): stri
       return tag("rect", { ...fill, "fill-opacity": rounded(zoneStrength(i, names.length)) }) + bound + text;
     })
     .join("");
+}
+
+/** The limits between zones as numbers above their lines, at the right or the left where nothing else stands; others in a note. */
+export function boundWords(
+  bounds: readonly number[],
+  y: (value: number) => number,
+  width: number,
+  drawn: readonly Box[],
+): { drawn: string; notes: string[] } {
+  const taken = [...drawn];
+  const told: string[] = [];
+  const words = bounds.map((value) => {
+    const text = significant(value);
+    const [at, long] = [y(value) - 4, widthOf(text)];
+    const boxes = [width - long - 6, 6].map((left) => ({ left, right: left + long, top: at - 11, bottom: at + 2 }));
+    const free = at < 11 ? undefined : boxes.find((box) => !taken.some((other) => meet(box, other)));
+    if (free === undefined) {
+      told.push(text);
+      return "";
+    }
+    taken.push(free);
+    return label(free.left, at, text, { kind: ["unit", "halo"] });
+  });
+  return {
+    drawn: words.join(""),
+    notes: told.length === 0 ? [] : [`Limits between the zones: ${bounds.map((one) => significant(one)).join(", ")}.`],
+  };
 }

@@ -1,5 +1,5 @@
 /**
- * Charts as SVG text, without a DOM: nomograph, trip timeline, trend, spectrum, severity bar.
+ * Charts as SVG text, without a DOM: nomograph, trip timeline, trend, spectrum, severity bar, setpoints.
  *
  * @module veladis/chart
  */

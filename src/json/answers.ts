@@ -5,6 +5,8 @@ import type {
   Explanation,
   LoopCurrent,
   LoopReading,
+  ProbeGap,
+  ProbeLength,
   VoltageReading,
 } from "../amplitude/index";
 import type { JournalUnbalance, PermissibleUnbalance } from "../balance/index";
@@ -13,11 +15,13 @@ import type { StoredSetpoint } from "../device/index";
 import type { Amplitude, Step } from "../reading/index";
 import type {
   Baseline,
+  BaselineMode,
   DelayAdvice,
   Outlier,
   Proposal,
   ProposalScheme,
   ProposedSetpoint,
+  RaisedSetpoints,
   Reason,
   SetpointWarning,
 } from "../setpoints/index";
@@ -83,6 +87,11 @@ export interface ReadingAnswers {
   readonly "loop reading": LoopReading;
   readonly "loop current": LoopCurrent;
   readonly "voltage reading": VoltageReading;
+  readonly "probe gap": ProbeGap;
+  readonly "probe length": ProbeLength;
+  readonly "probe room": ProbeGap["room"];
+  readonly "probe movement": NonNullable<ProbeGap["movement"]>;
+  readonly "probe swing": NonNullable<ProbeGap["swing"]>;
 }
 
 /** What is computed from samples. */
@@ -159,6 +168,9 @@ export interface SetpointAnswers {
   readonly outlier: Outlier;
   readonly "without outliers": Baseline["withoutOutliers"];
   readonly proposal: Proposal & { readonly statistics?: Baseline; readonly asked?: StoredSetpoint };
+  readonly "baseline mode": BaselineMode;
+  readonly "proposal limits": NonNullable<Proposal["limits"]>;
+  readonly "raised setpoints": RaisedSetpoints;
   readonly "proposed setpoint": ProposedSetpoint;
   readonly "stored setpoint": StoredSetpoint;
   readonly "proposal scheme": ProposalScheme;

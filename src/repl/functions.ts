@@ -6,6 +6,7 @@ import { parseUncertain } from "../uncertainty/index";
 import { beat } from "./beat";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
+import { gapReport } from "./gap-report";
 import { judged, judgedPoints } from "./judged";
 import { proposed } from "./proposed";
 import { amplitude, isAmplitude, kindText, opened, type Value } from "./value";
@@ -130,6 +131,18 @@ export const functions = /* @__PURE__ */ frozen({
       );
     },
   },
+  gap: {
+    usage: 'gap("-9.8 V", "200 mV/mil", "-2 to -18 V", "-10.4 V")',
+    help: "where a shaft stands by the gap voltage of a proximity probe: its sensitivity, its linear range and, for the movement, its cold gap voltage",
+    arity: [3, 4],
+    run: ([volts, sensitivity, range, cold]) =>
+      gapReport(
+        phrase(volts, "a gap voltage"),
+        phrase(sensitivity, "a sensitivity"),
+        phrase(range, "a linear range"),
+        cold === undefined ? undefined : phrase(cold, "a cold gap voltage"),
+      ),
+  },
   at: {
     usage: 'at(a, "1480 r/min")',
     help: "the same amplitude with its frequency, where it does not say one itself",
@@ -180,13 +193,13 @@ export const functions = /* @__PURE__ */ frozen({
   },
   setpoints: {
     usage: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "alarm and trip proposed from a baseline, with reasons, by the scheme that judge takes (of several the one with the lowest trip); a third argument names the scheme",
-    arity: [2, 3],
-    run: ([baseline, machine, scheme], schemes) =>
+    help: 'alarm and trip proposed from a baseline, with reasons, by the scheme that judge takes (of several the one with the lowest trip); further arguments name the scheme, multiples of the baseline ("alarm 1.5 times, trip 3 times") and a raised setpoint ("2 times from 900 to 1400 r/min for 30 s")',
+    arity: [2, 5],
+    run: ([baseline, machine, ...more], schemes) =>
       proposed(
         amplitude(baseline, "a baseline"),
         phrase(machine, "a machine"),
-        scheme === undefined ? undefined : phrase(scheme, "a scheme"),
+        more.map((one) => phrase(one, "a scheme, multiples or a raised setpoint")),
         schemes,
       ),
   },

@@ -40,11 +40,12 @@ function citations(groups: readonly (readonly [about: string, reasons: readonly 
 }
 
 /** The reasons of a proposal, each rule once. */
-export function proposalCitations({ alarm, trip, statistical, delay, hysteresis }: Proposal): Citations {
+export function proposalCitations({ alarm, trip, raised, statistical, delay, hysteresis }: Proposal): Citations {
   const besides = statistical === null || alarm?.reasons[0] === statistical.reasons[0] ? [] : statistical.reasons;
   return citations([
     ["ALARM", alarm?.reasons ?? []],
     ["TRIP", trip?.reasons ?? []],
+    ["raised", raised?.reasons ?? []],
     ["statistical", besides],
     ["delay", delay.reasons],
     ["hysteresis", hysteresis.reasons],

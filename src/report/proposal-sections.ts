@@ -1,6 +1,13 @@
 import { provenances } from "../core/index";
 import { format, significant } from "../reading/index";
-import { type Baseline, type Proposal, type ProposedSetpoint, rangeText } from "../setpoints/index";
+import {
+  askedHeading,
+  type Baseline,
+  type Proposal,
+  type ProposedSetpoint,
+  raisedText,
+  rangeText,
+} from "../setpoints/index";
 import { proposalCitations } from "./citations";
 import type { SheetSection } from "./sheet";
 
@@ -79,7 +86,7 @@ function sourceSections(sources: ReturnType<typeof proposalCitations>["sources"]
 
 /** The sections for proposed setpoints: numbers, warnings, reasons and sources. */
 export function proposalSections(proposal: Proposal): SheetSection[] {
-  const { alarm, trip, statistical, delay, hysteresis, warnings, as, provenance, verified } = proposal;
+  const { alarm, trip, raised, statistical, delay, hysteresis, warnings, as, provenance, verified } = proposal;
   const cited = proposalCitations(proposal);
   return [
     {
@@ -92,7 +99,7 @@ export function proposalSections(proposal: Proposal): SheetSection[] {
       table: {
         columns: [
           "",
-          "by the rules",
+          askedHeading(proposal),
           "as stored",
           "clears below",
           `rules allow, ${as}`,
@@ -103,6 +110,7 @@ export function proposalSections(proposal: Proposal): SheetSection[] {
       list: [
         `on-delay: alarm ${delay.alarm} s, trip ${delay.trip} s; longer than ${delay.longest} s does not suit this machine`,
         `hysteresis: ${hysteresis.percent} % of the threshold`,
+        ...(raised === undefined ? [] : [`raised: ${raisedText(raised, as)}`]),
         ...(statistical === null
           ? []
           : [

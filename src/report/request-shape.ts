@@ -56,6 +56,11 @@ export function requestShape(): ShapeOf<SheetRequest> {
     baseline: "number or null",
     alarm: orNull(setpoint),
     trip: orNull(setpoint),
+    limits: orNothing({ kind: "text", lower: "number", upper: "number or null" }),
+    raised: orNothing({
+      ...{ factor: "number", hertz: ["number"], speed: ["number"], seconds: orNothing("number") },
+      ...{ alarm: orNull(readingShape), trip: orNull(readingShape), unprotected: ["text"], reasons },
+    }),
     statistical: orNull({ k: "number", value: "number", withoutOutliers: "number", reasons }),
     delay: { alarm: "number", trip: "number", longest: "number", reasons },
     hysteresis: { percent: "number", reasons },

@@ -1,10 +1,11 @@
 import { linearAmplitude, linearTypeOf, notedAmplitude } from "../amplitude/index";
-import { requireShape, VeladisError } from "../core/index";
+import { requireShape, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { uncertainAmplitude } from "../uncertainty/index";
 import type { Baseline } from "./baseline";
 import { baselineShape } from "./baseline-shape";
 import type { OwnLimits } from "./own-limits";
+import { statisticAmplitude } from "./statistic-amplitude";
 
 /** The baseline of a request, whatever form it was given in. */
 export interface RequestedBaseline {
@@ -19,6 +20,15 @@ export interface RequestedBaseline {
 export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnLimits | undefined): RequestedBaseline {
   if (typeof baseline === "object" && baseline !== null && "median" in baseline) {
     requireShape(baseline, baselineShape, "baseline");
+    const [lowest] = baseline.modes ?? [];
+    if (baseline.modesDiffer && lowest !== undefined) {
+      const note = `median of ${lowest.count} readings of the mode ${shown(lowest.mode)}, the lowest`;
+      return {
+        statistics: baseline,
+        level: statisticAmplitude(lowest.median, note, baseline.level),
+        type: baseline.as,
+      };
+    }
     // the median governs: where it was changed by hand, the history of the level says so
     return { statistics: baseline, level: { ...baseline.level, value: baseline.median }, type: baseline.as };
   }

@@ -1,4 +1,4 @@
-import type { Shape } from "../core/index";
+import { orNothing, type Shape } from "../core/index";
 import { assumedShape, historyShape, readingShape } from "./answer-shape";
 import type { Baseline } from "./baseline";
 
@@ -17,6 +17,8 @@ export const baselineShape = {
   percentile: { percent: "number", value: "number" },
   outliers: [{ index: "number", value: "number", score: "number" }],
   withoutOutliers: { count: "number", mean: "number", standardDeviation: "number" },
+  modes: /* @__PURE__ */ orNothing([{ mode: "text", count: "number", median: "number", spread: "number" }]),
+  modesDiffer: /* @__PURE__ */ orNothing("truth"),
   warnings: ["text"],
   assumed: assumedShape,
   history: historyShape,

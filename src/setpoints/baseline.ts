@@ -19,7 +19,8 @@ import {
   worstState,
 } from "../reading/index";
 import { baselineReadings, type Readings } from "./baseline-readings";
-import { rangeWarnings } from "./loop-states";
+import { baselineWarnings } from "./baseline-warnings";
+import { type BaselineMode, type ModesOptions, modesOf, ofMode, requireModes } from "./modes";
 import { statisticAmplitude } from "./statistic-amplitude";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
 import { type SteadyOptions, steadyOf } from "./steady";
@@ -32,6 +33,8 @@ export interface BaselineOptions extends SteadyOptions {
   readonly at?: ConvertOptions["at"];
   /** Readings below which a warning is given; 10 if not given. Fewer than 3 are refused. */
   readonly enough?: number;
+  /** The operating mode, load or speed at each reading; readings of modes whose medians differ are told. */
+  readonly modes?: ModesOptions;
   /** Share of steady readings below the stated percentile, in percent; 95 if not given. */
   readonly percentile?: number;
 }
@@ -67,6 +70,10 @@ export interface Baseline {
   readonly outliers: readonly Outlier[];
   /** Mean and standard deviation without the outliers. */
   readonly withoutOutliers: { readonly count: number; readonly mean: number; readonly standardDeviation: number };
+  /** The operating modes among the readings by rising median, each with three readings or more; left out where none were told. */
+  readonly modes?: readonly BaselineMode[];
+  /** Whether their medians differ by more than scatter explains, and by more than a tenth. */
+  readonly modesDiffer?: boolean;
   readonly warnings: readonly string[];
   /** What was assumed for any of the readings. */
   readonly assumed: readonly Assumption[];
@@ -85,6 +92,7 @@ const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Obje
   at: true,
   enough: true,
   percentile: true,
+  modes: true,
   mask: true,
   speed: true,
   time: true,
@@ -151,7 +159,12 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
     }
     const { values, assumed, crestFactor, hertz, states: all, uncertain } = baselineReadings(readings, as, at);
     const steady = inPlace(OPTIONS, () => steadyOf(values.length, options));
-    const kept = inPlace(OPTIONS, () => Array.from(values.keys()).filter(steady));
+    const modes =
+      options.modes === undefined
+        ? undefined
+        : inPlace(OPTIONS, () => requireModes(options.modes as ModesOptions, values.length));
+    const isOfMode = inPlace({ ...OPTIONS, option: "modes" }, () => (modes === undefined ? () => true : ofMode(modes)));
+    const kept = inPlace(OPTIONS, () => Array.from(values.keys()).filter((i) => steady(i) && isOfMode(i)));
     if (kept.length < 3) {
       throw new VeladisError("out-of-range", {
         expected: "at least 3 steady readings for a baseline",
@@ -176,23 +189,14 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       kept.filter((i) => !flagged.has(i)),
       (i) => values[i] as number,
     );
-    const warnings = [
-      ...(used.length < enough
-        ? [
-            `${used.length} steady readings are few; take at least ${enough} over the usual range of load and temperature`,
-          ]
-        : []),
-      ...(outliers.length > 0
-        ? [`${outliers.length} of ${used.length} readings lie more than 3.5 spreads from the median; look at each`]
-        : []),
-      ...(spread === 0 ? ["the readings show no scatter; a device that rounds coarsely hides it"] : []),
-      ...(uncertain > 0
-        ? [
-            `${uncertain} of ${values.length} readings have an uncertainty of their own, which the statistics do not carry: their scatter is all that is told`,
-          ]
-        : []),
-      ...rangeWarnings(states, kept.length),
-    ];
+    const found =
+      modes === undefined
+        ? { modes: Object.freeze([]), modesDiffer: false, unjudged: 0 }
+        : inPlace(OPTIONS, () => modesOf(modes, values, kept));
+    const warnings = baselineWarnings({
+      ...{ median, spread, enough, uncertain, states, as, found },
+      ...{ read: values.length, kept: kept.length, outliers: outliers.length },
+    });
     const level = statisticAmplitude(median, `median of ${kept.length} readings`, {
       ...{ unit, detector, hertz, assumed },
       ...(crestFactor !== undefined && { crestFactor }),
@@ -211,6 +215,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       percentile: Object.freeze({ percent: percentile, value: quantile(sorted, percentile / 100) }),
       outliers: Object.freeze(outliers),
       withoutOutliers: Object.freeze({ count: good.length, ...meanAndDeviation(good) }),
+      ...(modes !== undefined && { modes: found.modes, modesDiffer: found.modesDiffer }),
       warnings: Object.freeze(warnings),
       assumed: level.assumed,
       history: level.history as readonly Step[],

@@ -3,6 +3,7 @@ import { type Amplitude, format, parsedType, significant } from "../reading/inde
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
 import { LOWER_PLACE } from "./machine-limits";
+import { differingModesText } from "./modes";
 import { type Reason, setpointRules } from "./reason";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
@@ -16,6 +17,8 @@ export interface LimitCase {
   /** Level of the baseline, in `as`. */
   readonly base: Amplitude | null;
   readonly statistics: Baseline | null;
+  /** The alarm that is proposed, if any. */
+  readonly alarm: { readonly reasons: readonly Reason[] } | null;
   readonly as: string;
 }
 
@@ -34,7 +37,8 @@ function quantityWarnings({ leftOut, atSpeedOnly, speedVaries }: SetpointLimits,
 }
 
 /** What there is for an alarm where there are no limits. */
-function alarmWithoutLimits(statistics: Baseline | null): string {
+function alarmWithoutLimits({ alarm, statistics }: LimitCase): string {
+  if (alarm?.reasons.includes(setpointRules["multiple of baseline"])) return "the alarm is a multiple of the baseline";
   if (statistics === null) return "one reading without limits gives no alarm either";
   if (statistics.standardDeviation === 0) return "readings that are all alike give no alarm either";
   return "the alarm is statistical";
@@ -77,10 +81,11 @@ function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, 
   ];
 }
 
-function limitWarnings({ limits, used, base, statistics, as }: LimitCase): SetpointWarning[] {
+function limitWarnings(given: LimitCase): SetpointWarning[] {
+  const { limits, used, base, as } = given;
   const warnings = unverifiedWarnings(used);
   if (limits === null) {
-    const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(statistics)}`;
+    const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(given)}`;
     return [{ code: "no limits", text }, ...warnings];
   }
   if (limits.rule === setpointRules["api shaft"]) warnings.unshift({ code: "shaft rule", text: SHAFT_RULE });
@@ -126,6 +131,9 @@ export function caseWarnings(given: LimitCase): SetpointWarning[] {
     warnings.push({ code: "single baseline", text: "the baseline is one reading: nothing is known of its scatter" });
   }
   const ofReading = base?.state === undefined ? [] : rangeWarnings([base.state], 1);
-  for (const text of statistics?.warnings ?? ofReading) warnings.push({ code: "poor baseline", text });
+  // what modes do to the setpoints is told by a warning of its own
+  const ofModes = statistics?.modesDiffer ? differingModesText(statistics.modes ?? [], statistics.as) : undefined;
+  const ofBaseline = statistics?.warnings.filter((text) => text !== ofModes);
+  for (const text of ofBaseline ?? ofReading) warnings.push({ code: "poor baseline", text });
   return warnings;
 }

@@ -3,13 +3,19 @@ export { askedWarnings } from "./asked-warnings";
 export { type Baseline, type BaselineOptions, baseline, type Outlier } from "./baseline";
 export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
+export type { BaselineMode, ModesOptions } from "./modes";
+export { type BaselineMultiples, saysMultiples } from "./multiples";
 export { AS_STATED, type OwnLimits } from "./own-limits";
 export type { Proposal, ProposalScheme, ProposedSetpoint } from "./proposal";
 export type { ProposalRequest } from "./proposal-request";
 export { proposeSetpoints } from "./propose-setpoints";
-export { rangeText } from "./range-text";
+export { type RaisedRange, saysRaised } from "./raised";
+export type { RaisedSetpoints } from "./raised-setpoints";
+export { raisedText } from "./raised-text";
+export { askedHeading, rangeText } from "./range-text";
 export { type Reason, setpointRules } from "./reason";
 export { fixedHertz } from "./running-speed";
+export { type ProposalScale, type ScaleRow, scaleOfProposal } from "./scale-rows";
 export {
   type SensorLimits,
   type SetpointWarning,

@@ -27,7 +27,9 @@ interface Warned {
 /** Ratio of trip to alarm below which the margin is little; common practice, no source. */
 const LITTLE = 1.2;
 
-function inType(reading: string | Amplitude, { type, hertz }: WarningCase): ConvertedAmplitude {
+type Scale = Pick<WarningCase, "sensor" | "device" | "hertz" | "type">;
+
+function inType(reading: string | Amplitude, { type, hertz }: Pick<WarningCase, "type" | "hertz">): ConvertedAmplitude {
   return convertedAt(reading, type, hertz);
 }
 
@@ -75,12 +77,19 @@ function alarmWarnings(given: WarningCase): Warned {
 }
 
 /** The highest levels that sensor and loop carry, in the type of the setpoints. */
-function fullScales(given: WarningCase): ConvertedAmplitude[] {
+function fullScales(given: Scale): ConvertedAmplitude[] {
   const { fullScale, loop } = given.sensor;
   return [
     ...(fullScale === undefined ? [] : [inType(fullScale, given)]),
     ...(loop === undefined ? [] : [inType(currentLoop(loop).reading(20), given)]),
   ];
+}
+
+/** The most that sensor, loop and device carry, in the type of the setpoints; undefined where nothing is said of it. */
+export function carriedMost(given: Scale): number | undefined {
+  const { highest } = given.device;
+  const all = [...fullScales(given), ...(highest === undefined ? [] : [inType(highest, given)])];
+  return all.length === 0 ? undefined : Math.min(...all.map(({ value }) => value));
 }
 
 function tripWarnings(given: WarningCase): Warned {

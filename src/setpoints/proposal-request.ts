@@ -3,7 +3,9 @@ import { type Device, requireDevice } from "../device/index";
 import type { Amplitude } from "../reading/index";
 import type { MachineRef, SchemeRef } from "../severity/index";
 import type { Baseline } from "./baseline";
+import { type BaselineMultiples, requireMultiples } from "./multiples";
 import type { OwnLimits } from "./own-limits";
+import { type RaisedRange, requireRaised } from "./raised";
 import type { SensorLimits } from "./setpoint-warnings";
 
 /** What {@link proposeSetpoints} is told. */
@@ -28,6 +30,16 @@ export interface ProposalRequest {
   readonly machine?: MachineRef;
   readonly sensor?: SensorLimits;
   readonly device?: Device;
+  /**
+   * Alarm and trip as multiples of the baseline, the user's own choice, e.g. `"alarm 1.5 times, trip 3 times"`; never above
+   * what the rules allow.
+   */
+  readonly multiples?: BaselineMultiples | string;
+  /**
+   * Setpoints multiplied within a range of speeds below the running speed, e.g. `"2 times from 1900 to 2600 r/min for 30
+   * s"`; what is left unprotected is told.
+   */
+  readonly raised?: RaisedRange | string;
   /** Standard deviations above the mean of the statistical alternative; 3 if not given. */
   readonly k?: number;
   /** On-delay of the trip that is planned, in seconds, to be judged. */
@@ -43,6 +55,8 @@ const keys: Readonly<Record<keyof ProposalRequest, true>> = /* @__PURE__ */ Obje
   machine: true,
   sensor: true,
   device: true,
+  multiples: true,
+  raised: true,
   k: true,
   onDelay: true,
 });
@@ -81,6 +95,8 @@ export function requireRequest(request: ProposalRequest) {
     ...request,
     sensor,
     device,
+    multiples: request.multiples === undefined ? {} : requireMultiples(request.multiples),
+    raised: request.raised === undefined ? undefined : requireRaised(request.raised),
     k: requirePositive(k, "a number of standard deviations above zero", { option: "k" }),
   };
 }

@@ -2,6 +2,7 @@ import type { Provenance } from "../core/index";
 import type { StoredSetpoint } from "../device/index";
 import type { Amplitude, Assumption } from "../reading/index";
 import type { DelayAdvice } from "./delay-advice";
+import type { RaisedSetpoints } from "./raised-setpoints";
 import type { Reason } from "./reason";
 import type { SetpointWarning } from "./setpoint-warnings";
 
@@ -41,6 +42,15 @@ export interface Proposal {
   readonly baseline: number | null;
   readonly alarm: ProposedSetpoint | null;
   readonly trip: ProposedSetpoint | null;
+  /** The limits that they are set from, in `as`; left out without limits. */
+  readonly limits?: {
+    /** `zones`: B/C and C/D; `operation`: alarm and shutdown as printed. */
+    readonly kind: "zones" | "operation";
+    readonly lower: number;
+    readonly upper: number | null;
+  };
+  /** Alarm and trip within a range of speeds; left out where none is raised. */
+  readonly raised?: RaisedSetpoints;
   /** Mean + k standard deviations, beside the rule; null for a baseline without scatter. */
   readonly statistical: {
     readonly k: number;

@@ -1,31 +1,32 @@
-import { type ConvertedAmplitude, convertedAt, multipliedAmplitude } from "../amplitude/index";
+import { type ConvertedAmplitude, convertedAt } from "../amplitude/index";
 import {
   cautions,
   differencesOf,
   isVerified,
   requireNonNegative,
   signaturesOf,
-  VeladisError,
   withParameters,
   worstProvenance,
 } from "../core/index";
-import { type Device, deviceType, setpointInDevice } from "../device/index";
-import { type Amplitude, type Assumption, format, union } from "../reading/index";
+import { deviceType } from "../device/index";
+import { type Amplitude, type Assumption, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
-import { limitsOfApiShaft } from "./api-shaft-limits";
+import type { Baseline } from "./baseline";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
-import { firstWarnings, reaches } from "./first-warnings";
-import { limitsOfMachine } from "./machine-limits";
-import { numberWarnings } from "./number-warnings";
-import { limitsOfSite } from "./own-limits";
-import type { Proposal, ProposedSetpoint } from "./proposal";
+import { firstWarnings } from "./first-warnings";
+import { limitsOfRequest } from "./limits-of-request";
+import { modeWarnings } from "./mode-warnings";
+import { multipleTarget } from "./multiple-target";
+import { STATED_MULTIPLES } from "./multiples";
+import { carriedMost, numberWarnings } from "./number-warnings";
+import { placedSetpoint } from "./placed-setpoint";
+import type { Proposal } from "./proposal";
 import { type ProposalRequest, requireRequest } from "./proposal-request";
+import { raisedSetpoints } from "./raised";
 import { setpointRules } from "./reason";
 import { fixedHertz, runningSpeed } from "./running-speed";
-import { limitsOfScheme } from "./scheme-limits";
-import type { SetpointLimits } from "./setpoint-limits";
 import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-targets";
 import type { SetpointWarning } from "./setpoint-warnings";
 import { statisticAmplitude } from "./statistic-amplitude";
@@ -33,45 +34,10 @@ import { statisticalAlarm } from "./statistical-alarm";
 import { uncertainWarnings } from "./uncertain-warnings";
 import { rulesAmong } from "./unverified-warnings";
 
-/** How a target is brought to a device. */
-interface Placing {
-  readonly device: Device;
-  readonly hertz: number | undefined;
-  /** The level that the machine runs at. */
-  readonly base: Amplitude | null;
-  /** Percent of the setpoint. */
-  readonly hysteresis: number;
-  readonly warn: (warning: SetpointWarning) => void;
-}
-
-/** A target as the device holds it; null, with a warning, where it cannot. */
-function placed(
-  target: Target,
-  name: string,
-  { device, hertz, base, hysteresis, warn }: Placing,
-): ProposedSetpoint | null {
-  const { amplitude, range } = target;
-  const own = amplitude.hertz ?? hertz;
-  const asked = own === undefined ? amplitude : { ...amplitude, hertz: own };
-  try {
-    const inSteps = setpointInDevice(asked, device, own === undefined ? undefined : { hertz: own }, "down");
-    const reset = multipliedAmplitude(inSteps.stored, 1 - hysteresis / 100, `less a hysteresis of ${hysteresis} %`);
-    const reasons = inSteps.difference === 0 ? target.reasons : [...target.reasons, setpointRules["device steps"]];
-    if (inSteps.difference !== 0 && inSteps.stored.value < asked.value * 0.9) {
-      warn({ code: "coarse steps", text: `${name}: ${inSteps.effect}` });
-    }
-    return Object.freeze({
-      ...inSteps,
-      reset,
-      range,
-      atOnce: reaches(base, inSteps.stored),
-      reasons: Object.freeze(reasons),
-    });
-  } catch (error) {
-    if (!(error instanceof VeladisError) || error.code !== "out-of-range") throw error;
-    warn({ code: "beyond device", text: `${name} of ${format(asked)}: ${error.message}` });
-    return null;
-  }
+/** The scatter of a baseline: of its lowest mode where its modes differ. */
+function spreadOf({ modes = [], modesDiffer, spread }: Baseline): number {
+  const [lowest] = modes;
+  return modesDiffer && lowest !== undefined ? lowest.spread : spread;
 }
 
 /** The warning for a planned delay that is longer than suits the machine. */
@@ -84,20 +50,6 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
       text: `a trip delay of ${planned} s is longer than the ${longest} s that suit a ${kind}: damage may be done by then`,
     },
   ];
-}
-
-/** The limits to set from: those of the site, of the scheme that is named, or of those that the machine's facts admit. */
-function limitsOf(
-  { limits: own, scheme, schemes, machine, rule }: ProposalRequest,
-  type: string,
-  hertz: number | undefined,
-): SetpointLimits | null {
-  if (rule !== undefined) return limitsOfApiShaft(typeof machine === "string" ? parseMachine(machine) : machine, type);
-  if (own !== undefined) return limitsOfSite(own, type, hertz);
-  if (scheme === "none") return null;
-  const question = { type, running: runningSpeed(machine) };
-  if (scheme !== undefined) return limitsOfScheme({ ...question, scheme, machine });
-  return machine === undefined ? null : limitsOfMachine(machine, question, schemes);
 }
 
 /**
@@ -144,25 +96,45 @@ function limitsOf(
  */
 export function proposeSetpoints(request: ProposalRequest): Proposal {
   return withParameters({ request }, () => {
-    const { limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
+    const {
+      limits: own,
+      machine,
+      sensor,
+      device,
+      k,
+      onDelay,
+      multiples,
+      raised: range,
+      ...given
+    } = requireRequest(request);
     const facts = typeof machine === "string" ? parseMachine(machine) : machine;
     const hertz = fixedHertz(facts);
     const { statistics, level, type: baselineType } = baselineOf(given.baseline, own);
     const as = deviceType(device, baselineType ?? "mm/s rms");
     const here = (amplitude: Amplitude): ConvertedAmplitude => convertedAt(amplitude, as, hertz);
     const base = level === null ? null : here(level);
-    const limits = limitsOf(request, as, hertz);
+    const limits = limitsOfRequest(request, as, hertz);
+    const inDevice = (value: number): number => here(statisticAmplitude(value, "scatter", level as Amplitude)).value;
+    const ofModes = statistics === null ? [] : modeWarnings(statistics, limits, inDevice);
     const statisticalOf = (readings: Parameters<typeof statisticalAlarm>[0]) =>
       here(statisticalAlarm(readings, level as Amplitude, k));
     const statistical =
-      statistics === null || statistics.standardDeviation === 0
+      statistics === null || statistics.modesDiffer || statistics.standardDeviation === 0
         ? null
         : {
             all: statisticalOf(statistics),
             withoutOutliers: statisticalOf(statistics.withoutOutliers),
             reasons: [setpointRules.statistical],
           };
-    const alarmWanted: Target | null =
+    const warnings: SetpointWarning[] = [];
+    const byMultiple = (name: "alarm" | "trip", byRules: Target | null): Target | null => {
+      const times = multiples[name];
+      if (times === undefined) return byRules;
+      const { target, warnings: ofMultiple } = multipleTarget({ name, times, base, limits, byRules });
+      warnings.push(...ofMultiple);
+      return target;
+    };
+    const alarmByRules: Target | null =
       limits !== null
         ? alarmTarget(base, limits)
         : statistical === null
@@ -172,10 +144,9 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
               range: [Math.min(base?.value ?? 0, statistical.all.value), statistical.all.value],
               reasons: statistical.reasons,
             };
-    const inDevice = (value: number): number => here(statisticAmplitude(value, "scatter", level as Amplitude)).value;
-    const spread = statistics === null ? undefined : inDevice(statistics.spread);
+    const alarmWanted = byMultiple("alarm", alarmByRules);
+    const spread = statistics === null ? undefined : inDevice(spreadOf(statistics));
     const hysteresis = hysteresisFor(spread, alarmWanted?.amplitude.value);
-    const warnings: SetpointWarning[] = [];
     const placing = {
       device,
       hertz,
@@ -183,9 +154,10 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       hysteresis: hysteresis.percent,
       warn: (one: SetpointWarning) => warnings.push(one),
     };
-    const alarm = alarmWanted && placed(alarmWanted, "alarm", placing);
-    const tripWanted = limits === null ? null : tripTarget(limits, [base, alarm?.stored ?? alarmWanted?.amplitude]);
-    const trip = tripWanted && placed(tripWanted, "trip", placing);
+    const alarm = alarmWanted && placedSetpoint(alarmWanted, "alarm", placing);
+    const below = [base, alarm?.stored ?? alarmWanted?.amplitude];
+    const tripWanted = byMultiple("trip", limits === null ? null : tripTarget(limits, below));
+    const trip = tripWanted && placedSetpoint(tripWanted, "trip", placing);
     const delay = delayAdvice(facts?.type, hertz);
     const numbers = numberWarnings({
       scatter:
@@ -196,9 +168,19 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       trip: trip?.stored ?? null,
       ...{ hertz, sensor, device, type: as },
     });
+    const raised =
+      range === undefined
+        ? null
+        : raisedSetpoints(range, {
+            ...{ alarm, trip, type: as, running: runningSpeed(facts)?.hertz },
+            carried: carriedMost({ sensor, device, hertz, type: as }),
+          });
     const used = [
       ...(limits?.compared ?? []),
-      ...rulesAmong([alarm ?? alarmWanted, trip ?? tripWanted, statistical].flatMap((one) => one?.reasons ?? [])),
+      ...rulesAmong(
+        [alarm ?? alarmWanted, trip ?? tripWanted, statistical, raised].flatMap((one) => one?.reasons ?? []),
+      ),
+      ...(Object.keys(multiples).length > 0 ? [{ text: "multiples of the baseline", source: STATED_MULTIPLES }] : []),
       ...delay.reasons.map(({ source }) => ({ text: "delays", source })),
       ...hysteresis.reasons.map(({ source }) => ({ text: "hysteresis", source })),
     ];
@@ -206,8 +188,10 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     const provenance = worstProvenance(sources.map((one) => one.provenance));
     warnings.unshift(...firstWarnings(alarm, trip, base), ...uncertainWarnings({ alarm, trip }, base));
     warnings.push(
-      ...caseWarnings({ limits, used, base, statistics, as }),
+      ...caseWarnings({ limits, used, base, statistics, as, alarm: alarm ?? alarmWanted }),
+      ...ofModes,
       ...numbers.warnings,
+      ...(raised?.unprotected ?? []).map((text) => ({ code: "raised setpoint", text }) as const),
       ...delayWarning(onDelay, delay, facts?.type),
     );
     for (const text of differencesOf(sources)) warnings.unshift({ code: "differing copy", text });
@@ -217,6 +201,14 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       baseline: base?.value ?? null,
       alarm,
       trip,
+      ...(limits && {
+        limits: {
+          kind: limits.kind,
+          lower: limits.lower.amplitude.value,
+          upper: limits.upper?.amplitude.value ?? null,
+        },
+      }),
+      ...(raised && { raised }),
       statistical: statistical && {
         k,
         value: statistical.all.value,

@@ -47,6 +47,8 @@ export const setpointRules = /* @__PURE__ */ frozen({
   "printed ceiling": { text: "no higher than the highest setting of the table for this class", source: RECALLED },
   "fan limits": { text: "the alarm and shutdown limits of the standard for fans on site", source: { title: "ISO 14694:2003, clause 9 and Table 5", provenance: "memory", note: "not checked against a printed copy" } },
   "api shaft": { text: "API recommends for the shaft an alarm of root(24 000/n) and a trip of root(36 000/n) mil peak-to-peak, n in r/min", source: HANDBOOK },
+  "multiple of baseline": { text: "setpoints as multiples of the baseline; no standard states a multiple", source: COMMON_PRACTICE },
+  "raised setpoint": { text: "API 670 has the setpoints multiplied by 2 or 3 while critical speeds are passed, on a command from outside, and shown while it is so", source: { title: "API 670, 5th edition, set-point multiplier", provenance: "memory", note: "not checked against a printed copy" } },
   "no baseline": { text: "without a baseline the first ALARM is set from similar machines and set anew once there is a steady baseline", source: RECALLED },
   "device steps": { text: "rounded down to a step of the device, so that it acts no later than asked", source: COMMON_PRACTICE },
 } as const satisfies Record<string, Reason>);

@@ -37,6 +37,13 @@ function highestFor(
   return { highest: ceiling.amplitude, ofTable: { ...setpointRules["printed ceiling"], source: ceiling.source } };
 }
 
+/** The most that the rules allow for an alarm or a trip; null where there is no limit for it. */
+export function highestOf({ kind, lower, upper, ceilings }: SetpointLimits, name: "alarm" | "trip"): Amplitude | null {
+  const limit = name === "alarm" ? lower : upper;
+  if (limit === null) return null;
+  return kind === "operation" ? limit.amplitude : highestFor(limit, ceilings?.[name]).highest;
+}
+
 /** What is wanted, or what is allowed where that is less. */
 function withinRules(wanted: Amplitude, highest: Amplitude): Amplitude {
   return wanted.value <= highest.value ? wanted : leastAmplitude([wanted, highest], "no more than the rule allows");

@@ -12,6 +12,12 @@ export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "single baseline": "the baseline is one reading, without scatter",
   "no baseline": "there is no baseline",
   "poor baseline": "the baseline itself carries a warning",
+  "mixed modes": "the medians of the operating modes in the baseline differ",
+  "multiple limited": "a multiple of the baseline is above all that the rules allow, and was lowered",
+  "multiple above the rule": "a multiple of the baseline gives a higher setpoint than the rule without it",
+  "multiple below zone C": "a multiple of the baseline gives a trip within zone A or B",
+  "trip by multiple": "the trip follows the baseline, against the rule that it follows the integrity of the machine",
+  "raised setpoint": "what is left unprotected while setpoints are raised",
   "no limits": "there is no scheme and no limit of the maker, so no trip is proposed",
   "no shutdown": "the scheme as it is here has no limit for a shutdown of this class",
   "other quantities":

@@ -14,6 +14,8 @@ const ruleNames = {
   statistical: "mean plus k standard deviations",
   "fan limits": "ALARM and TRIP at the limits for fans",
   "api shaft": "ALARM and TRIP by API for the shaft",
+  "multiple of baseline": "setpoints as multiples of the baseline",
+  "raised setpoint": "raised setpoint",
   "no baseline": "first ALARM without a baseline",
   "device steps": "steps of the device",
 } as const satisfies Readonly<Record<Exclude<keyof typeof setpointRules, "printed ceiling">, string>>;

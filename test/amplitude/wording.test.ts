@@ -1,6 +1,6 @@
 import { convert, convertAmplitude, converter, equivalents } from "veladis";
 import { explain } from "veladis/explain";
-import { currentLoop, formatVoltage, sensor, signalReading } from "veladis/sensor";
+import { currentLoop, formatVoltage, probeGap, sensor, signalReading } from "veladis/sensor";
 import { amountOf, rssDifference, sineFrequency, vectorDifference } from "../../src/amplitude/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
@@ -12,6 +12,8 @@ const by: (from: string, to: string, options?: unknown) => Loose = converter as 
 const loop = currentLoop("0 to 25.4 mm/s rms");
 const limits = { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21 };
 const own = sensor("100 mV/g");
+const gap = (volts: string, more: object = {}) =>
+  probeGap(volts, { sensitivity: "200 mV/mil", range: "-2 to -18 V", ...more });
 const shared = new Float64Array(4).buffer;
 
 const cases: Cases = {
@@ -86,6 +88,31 @@ const cases: Cases = {
   "currentLoop, a percentage of no number": () => loop.percent(Number.NaN),
   "signal, no text": () => signalReading(undefined as Loose),
   "signal, none": () => signalReading("4.9 mm/s rms"),
+  "probeGap, no gap": () => gap(undefined as Loose),
+  "probeGap, no options": () => probeGap("-9.8 V", undefined as Loose),
+  "probeGap, an option there is none of": () => gap("-9.8 V", { hot: "-9 V" }),
+  "probeGap, no sensitivity": () => gap("-9.8 V", { sensitivity: undefined }),
+  "probeGap, no range": () => gap("-9.8 V", { range: undefined }),
+  "probeGap, a number": () => gap(-9.8 as Loose),
+  "probeGap, no unit": () => gap("-9.8"),
+  "probeGap, no number": () => gap("V"),
+  "probeGap, a comma": () => gap("-9,8 V"),
+  "probeGap, a detector": () => gap("-9.8 V rms"),
+  "probeGap, milliamperes": () => gap("12 mA"),
+  "probeGap, outside the linear range": () => gap("-19 V"),
+  "probeGap, of the other sign": () => gap("9.8 V"),
+  "probeGap, a cold gap outside the linear range": () => gap("-9.8 V", { cold: "-1 V" }),
+  "probeGap, a range of one end": () => gap("-9.8 V", { range: "-18 V" }),
+  "probeGap, a range across zero": () => gap("-9.8 V", { range: "-2 to 18 V" }),
+  "probeGap, a range without a unit": () => gap("-9.8 V", { range: "-2 to -18" }),
+  "probeGap, an accelerometer": () => gap("-9.8 V", { sensitivity: "100 mV/g" }),
+  "probeGap, a limit without a cold gap": () => gap("-9.8 V", { limit: "10 mil" }),
+  "probeGap, a limit of velocity": () => gap("-9.8 V", { cold: "-10 V", limit: "10 mm/s" }),
+  "probeGap, a limit of zero": () => gap("-9.8 V", { cold: "-10 V", limit: "0 mil" }),
+  "probeGap, a range that is a number": () => gap("-9.8 V", { range: 18 }),
+  "probeGap, a limit with a comma": () => gap("-9.8 V", { cold: "-10 V", limit: "1,5 mil" }),
+  "probeGap, a limit in words": () => gap("-9.8 V", { cold: "-10 V", limit: "much" }),
+  "probeGap, a vibration without its frequency": () => gap("-9.8 V", { vibration: "4 mm/s rms" }),
   "signal, a sensor that is a number": () => signalReading("98 mV pk", { sensor: 100 as Loose }),
   "signal, no sensor": () => signalReading("98 mV pk"),
   "signal, no loop": () => signalReading("12 mA"),

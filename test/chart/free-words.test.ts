@@ -72,7 +72,9 @@ describe("the words of levels", () => {
     const texts = all(parsed(svg), "text").map(({ text }) => text);
     expect(texts.filter((text) => text.includes("…"))).toEqual([]);
     const said = texts.join(" ");
-    expect(said).toContain("State: normal until 3 s, timing until 5 s, normal until 9 s, timing until 17 s, tripped");
+    expect(said.replace(/\(\d\) /g, "")).toContain(
+      "State: normal until 3 s, timing until 5 s, normal until 9 s, timing until 17 s, tripped",
+    );
     expect(said).toContain("Coil: normally energised.");
   });
 

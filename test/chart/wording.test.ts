@@ -1,4 +1,5 @@
 import * as chart from "veladis/chart";
+import { proposeSetpoints } from "veladis/protection";
 import { classify, judge } from "veladis/severity";
 import { parseUncertain, zonesWithin } from "veladis/uncertainty";
 import { holdWording } from "../refusals/hold-wording";
@@ -27,6 +28,8 @@ const judgement = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine
 
 const uncertain = judge(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)"), "pump 90 kW 2980 r/min category II");
 
+const proposal = proposeSetpoints({ baseline: "2 mm/s rms", machine: "pump 90 kW 2980 r/min category II" });
+
 const cases: Cases = {
   "severityBar, the interval of another judgement": () => c.severityBar({ judgement, within: zonesWithin(uncertain) }),
   "severityBar, an interval with zones that the bar does not have": () => {
@@ -36,6 +39,12 @@ const cases: Cases = {
   },
   "severityBar, an interval that is none": () => c.severityBar({ judgement, within: {} }),
   "severityBar, an option that is none": () => c.severityBar({ judgement, colour: "red" }),
+  "setpointChart, no proposal": () => c.setpointChart({}),
+  "setpointChart, a proposal without its limits": () =>
+    c.setpointChart({ proposal: { ...proposal, limits: undefined } }),
+  "setpointChart, nothing to draw": () =>
+    c.setpointChart({ proposal: { ...proposal, baseline: null, alarm: null, trip: null } }),
+  "setpointChart, an option that is none": () => c.setpointChart({ proposal, colour: "red" }),
   "nomograph, a height": () => nomograph({ height: 300 }),
   "nomograph, a part of a reading that is none": () =>
     nomograph({ readings: [{ reading: "4.1 mm/s rms at 25 Hz", lable: "fan" }] }),

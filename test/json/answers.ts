@@ -23,7 +23,7 @@ import {
   VotedTrip,
   voted,
 } from "veladis/protection";
-import { currentLoop, sensor } from "veladis/sensor";
+import { currentLoop, probeGap, sensor } from "veladis/sensor";
 import {
   builtInSchemes,
   changeFromBaseline,
@@ -213,6 +213,32 @@ export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (
         `${0.3 * g.share} g pk at 25 Hz`,
         { milliseconds: [5], multiples: [2] },
       ),
+  ],
+  [
+    "baseline",
+    "baseline of modes",
+    (g) => baseline(levels(g), { as: "mm/s rms", modes: { readings: levels(g).map((_, i) => (i % 2 ? "a" : "b")) } }),
+  ],
+  [
+    "proposal",
+    "proposal with a raised setpoint",
+    () =>
+      proposeSetpoints({
+        baseline: "40 um pp",
+        limits: { "B/C": "100 um pp", "C/D": "160 um pp", source: "maker" },
+        machine: "steam turbine 5400 r/min shaft",
+        multiples: { alarm: 2 },
+        raised: "2 times from 1900 to 2600 r/min for 30 s",
+      }),
+  ],
+  [
+    "probe gap",
+    "probeGap",
+    (g) =>
+      probeGap(`-${3 + g.share} V`, {
+        ...{ sensitivity: "200 mV/mil", range: "-2 to -18 V", cold: "-10 V" },
+        ...(g.pick % 2 === 0 && { vibration: "300 um pp", limit: "10 mil" }),
+      }),
   ],
   ["switch reach", "mechanicalSwitch", (g) => mechanicalSwitch(`${g.amplitude} g pk`, { limit: "7.1 mm/s rms" })],
   [

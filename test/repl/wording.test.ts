@@ -105,6 +105,12 @@ const cases: Cases = {
   "the zone of a number": () => line('judge(2, "pump 90 kW rigid")'),
   "a machine that is no text": () => line("judge(2 mm/s rms, 3)"),
   "a scheme that is no text": () => line('judge(2 mm/s rms, "pump 90 kW rigid", 3)'),
+  "setpoints by two schemes": () =>
+    line('setpoints(2 mm/s rms, "pump 90 kW rigid", "iso-10816-7-2009", "iso-20816-3-2022")'),
+  "gap by a sensitivity that is no text": () => line('gap("-9.8 V", 200, "-2 to -18 V")'),
+  "gap within a range that is no text": () => line('gap("-9.8 V", "200 mV/mil", 18)'),
+  "gap since a cold gap that is no text": () => line('gap("-9.8 V", "200 mV/mil", "-2 to -18 V", 10)'),
+  "gap of a number": () => line('gap(-9.8, "200 mV/mil", "-2 to -18 V")'),
   "setpoints from a number": () => line('setpoints(2, "pump 90 kW rigid")'),
   "setpoints for a machine that is no text": () => line("setpoints(2 mm/s rms, 3)"),
   "setpoints by a scheme that is no text": () => line('setpoints(2 mm/s rms, "pump 90 kW rigid", 3)'),

@@ -351,6 +351,18 @@ const protections: Call[] = [
     k: 3,
     onDelay: 3,
   }),
+  p("baseline", history, {
+    as: "mm/s rms",
+    modes: { readings: history.map((_, i) => (i % 2 === 0 ? "a" : "b")), only: "a" },
+  }),
+  p("baseline", history, { as: "mm/s rms", modes: { readings: history.map((_, i) => 40 + i), only: "40 to 46" } }),
+  p("proposeSetpoints", {
+    baseline: "40 um pp",
+    limits: { "B/C": "100 um pp", "C/D": "160 um pp", source: "maker" },
+    machine: "steam turbine 5400 r/min shaft",
+    multiples: { alarm: 1.5, trip: 3 },
+    raised: { factor: 2, from: "1900 r/min", to: "2600 r/min", seconds: 30 },
+  }),
   p("proposeSetpoints", {
     baseline: protection.baseline(history, { as: "mm/s rms" }),
     limits: { "B/C": "2.8 mm/s rms", "C/D": amplitude, source: "the maker's manual" },
@@ -552,6 +564,20 @@ const charts: Call[] = [
     run: (...given) => (chart as Loose).severityBar(...given),
   },
   {
+    name: "setpointChart",
+    args: () => [
+      {
+        ...drawn,
+        proposal: structuredClone(
+          protection.proposeSetpoints({ baseline: "1.2 mm/s rms", scheme, machine: "group 2 rigid" }),
+        ),
+        statistics: structuredClone(protection.baseline(history, { as: "mm/s rms" })),
+        asked: structuredClone(protection.storedSetpoint("3.3 mm/s rms", {})),
+      },
+    ],
+    run: (...given) => (chart as Loose).setpointChart(...given),
+  },
+  {
     name: "spectrumChart",
     args: () => [
       { ...drawn, spectrum: spectrum(), speed: "3000 r/min", orders: [1, 2], frequency: [50, 400], scale: "log" },
@@ -730,6 +756,10 @@ const uncertainties: Call[] = [
 
 const l = on(sensors);
 const loops: Call[] = [
+  l("probeGap", "-9.8 V", { sensitivity: "200 mV/mil", range: "-2 to -18 V" }),
+  l("probeGap", "-9.8 V", {
+    ...{ sensitivity: "200 mV/mil", range: "-2 to -18 V", cold: "-10.4 V", vibration: "60 um pp", limit: "10 mil" },
+  }),
   l("currentLoop", "0 to 25 mm/s rms"),
   l("currentLoop", "0 to 25 mm/s rms", { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21 }),
   of("currentLoop", () => sensors.currentLoop("0 to 25 mm/s rms"), "reading", 12, "in/s pk", { at: "25 Hz" }),

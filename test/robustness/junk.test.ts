@@ -52,12 +52,14 @@ const calls: [string, fc.Arbitrary<unknown[]>, (...args: unknown[]) => unknown][
   ["voted", fc.tuple(anything, listOf(anything), anything), (...args) => p.voted(...args)],
   [
     "baseline",
-    fc.tuple(listOf(anything), record("as", "at", "mask", "speed", "time", "enough", "percentile")),
+    fc.tuple(listOf(anything), record("as", "at", "modes", "mask", "speed", "time", "enough", "percentile")),
     (...args) => p.baseline(...args),
   ],
   [
     "proposeSetpoints",
-    fc.tuple(record("baseline", "scheme", "limits", "machine", "sensor", "device", "k", "onDelay")),
+    fc.tuple(
+      record("baseline", "scheme", "limits", "machine", "sensor", "device", "multiples", "raised", "k", "onDelay"),
+    ),
     (...args) => p.proposeSetpoints(...args),
   ],
   [

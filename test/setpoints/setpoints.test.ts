@@ -126,15 +126,19 @@ describe("baseline", () => {
     expect(at(3 + 3.5 * 1.4826).outliers).toEqual([]);
     expect(at(3 + 3.5 * 1.4826 + 1e-6).outliers).toMatchObject([{ index: 10 }]);
     expect(at(9)).toMatchObject({
-      warnings: ["1 of 11 readings lie more than 3.5 spreads from the median; look at each"],
+      warnings: [
+        "1 of 11 readings lie more than 3.5 spreads from the median; look at each",
+        "the readings scatter widely: their spread is 49 % of the median; are they of one steady state?",
+      ],
       withoutOutliers: { count: 10, mean: 3 },
     });
-    expect(at(3).warnings).toEqual([]);
+    expect(at(3).warnings).toEqual([expect.stringContaining("scatter widely")]);
     const { withoutOutliers } = baseline([1, 2, 100], { as: "mm/s rms" });
     expect(withoutOutliers).toEqual({ count: 2, mean: 1.5, standardDeviation: expect.closeTo(Math.SQRT1_2, 12) });
-    expect(baseline(readings, { as: "mm/s rms" }).warnings).toEqual([]);
+    expect(baseline(readings, { as: "mm/s rms" }).warnings).toEqual([expect.stringContaining("scatter widely")]);
     expect(baseline(readings, { as: "mm/s rms", enough: 11 }).warnings).toEqual([
       "10 steady readings are few; take at least 11 over the usual range of load and temperature",
+      expect.stringContaining("scatter widely"),
     ]);
   });
 

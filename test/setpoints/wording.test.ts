@@ -9,6 +9,11 @@ const p: Record<string, Loose> = protection;
 const baseline = (readings: unknown, options?: unknown) => p.baseline(readings, options);
 const as = { as: "mm/s rms" };
 const five = [2, 2.1, 1.9, 2, 2.2];
+const seasons = ["summer", "summer", "summer", "winter", "winter"];
+const seasonal = p.baseline([2, 2.1, 1.9, 6, 6.1, 5.9], {
+  as: "mm/s rms",
+  modes: { readings: [...seasons, "winter"] },
+});
 const propose = (changed: object) =>
   p.proposeSetpoints({ scheme: "iso-10816-3-2009", machine: "group 1 rigid", baseline: "2 mm/s rms", ...changed });
 const slowOnly = {
@@ -111,6 +116,54 @@ const cases: Cases = {
   "proposeSetpoints, a limit missing": () => ofSite({ "C/D": undefined }),
   "proposeSetpoints, a limit of zero": () => ofSite({ "B/C": "0 mm/s rms" }),
   "proposeSetpoints, limits out of order": () => ofSite({ "C/D": "4 mm/s rms" }),
+  "baseline, modes for other readings": () => baseline(five, { ...as, modes: { readings: ["a"] } }),
+  "baseline, a mistyped part of the modes": () => baseline(five, { ...as, modes: { reading: seasons } }),
+  "baseline, null for modes": () => baseline(five, { ...as, modes: null }),
+  "baseline, a number for the list of modes": () => baseline(five, { ...as, modes: { readings: 5 } }),
+  "baseline, a mode without a name": () => baseline(five, { ...as, modes: { readings: ["a", "a", " ", "a", "a"] } }),
+  "baseline, a mode not a number": () => baseline(five, { ...as, modes: { readings: [1, 2, Number.NaN, 4, 5] } }),
+  "baseline, a mode that none of the readings has": () =>
+    baseline(five, { ...as, modes: { readings: seasons, only: "spring" } }),
+  "baseline, a number for the one mode": () => baseline(five, { ...as, modes: { readings: seasons, only: 5 } }),
+  "baseline, a range of modes that falls": () => baseline(five, { ...as, modes: { readings: five, only: "9 to 2" } }),
+  "baseline, a range of modes in words": () => baseline(five, { ...as, modes: { readings: five, only: "all" } }),
+  "proposeSetpoints, operating modes far apart": () => propose({ baseline: seasonal }),
+  "proposeSetpoints, operating modes without limits": () => propose({ baseline: seasonal, scheme: "none" }),
+  "proposeSetpoints, a number for multiples": () => propose({ multiples: 2 }),
+  "proposeSetpoints, null for multiples": () => propose({ multiples: null }),
+  "proposeSetpoints, no multiples": () => propose({ multiples: {} }),
+  "proposeSetpoints, a mistyped multiple": () => propose({ multiples: { alarms: 2 } }),
+  "proposeSetpoints, multiples in other words": () => propose({ multiples: "alert twice" }),
+  "proposeSetpoints, a multiple that is no number": () => propose({ multiples: "alarm two times" }),
+  "proposeSetpoints, a text for a multiple": () => propose({ multiples: { alarm: "2" } }),
+  "proposeSetpoints, a multiple of 1": () => propose({ multiples: { alarm: 1 } }),
+  "proposeSetpoints, a trip by a lower multiple than the alarm": () => propose({ multiples: "alarm 3, trip 2" }),
+  "proposeSetpoints, multiples without a baseline": () => propose({ baseline: "none", multiples: { alarm: 2 } }),
+  "proposeSetpoints, multiples of zero": () => propose({ baseline: "0 mm/s rms", multiples: { alarm: 2 } }),
+  "proposeSetpoints, a multiple for a trip without limits": () => propose({ scheme: "none", multiples: { trip: 3 } }),
+  "proposeSetpoints, a number for a raised setpoint": () => propose({ raised: 2 }),
+  "proposeSetpoints, null for a raised setpoint": () => propose({ raised: null }),
+  "proposeSetpoints, a factor with two points": () => propose({ raised: "2.2.2 times from 900 to 1400 r/min" }),
+  "proposeSetpoints, seconds with two points": () => propose({ raised: "2 times from 900 to 1400 r/min for 3.3.3 s" }),
+  "proposeSetpoints, an empty raised setpoint": () => propose({ raised: "" }),
+  "proposeSetpoints, a raised setpoint without speeds": () => propose({ raised: "2 times" }),
+  "proposeSetpoints, a mistyped part of a raised setpoint": () => propose({ raised: { factors: 2 } }),
+  "proposeSetpoints, a raised setpoint without an end": () => propose({ raised: { factor: 2, from: "900 r/min" } }),
+  "proposeSetpoints, a text for a factor": () => propose({ raised: { factor: "2" } }),
+  "proposeSetpoints, a factor of a bypass": () => propose({ raised: "10 times from 900 to 1400 r/min" }),
+  "proposeSetpoints, raised within speeds that fall": () => propose({ raised: "2 times from 1400 to 900 r/min" }),
+  "proposeSetpoints, raised for no time": () => propose({ raised: "2 times from 900 to 1400 r/min for 0 s" }),
+  "proposeSetpoints, raised without a running speed": () => propose({ raised: "2 times from 900 to 1400 r/min" }),
+  "proposeSetpoints, raised at the running speed": () =>
+    propose({ machine: "group 1 rigid 1490 r/min", raised: "2 times from 900 to 1490 r/min" }),
+  "proposeSetpoints, raised beyond all that is read": () =>
+    propose({
+      machine: "group 1 rigid 1490 r/min",
+      raised: "2 times from 700 to 900 r/min",
+      sensor: { fullScale: "10 mm/s rms" },
+    }),
+  "proposeSetpoints, raised without a trip": () =>
+    propose({ machine: "1490 r/min", scheme: "none", raised: "2 times from 700 to 900 r/min" }),
   "delayAdvice, a machine near one": () => p.delayAdvice("pumpe", 25),
   "delayAdvice, at a standstill": () => p.delayAdvice("pump", 0),
 };

@@ -22,6 +22,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   simulate: async () => (await import("./simulate")).simulateHistory,
   shock: async () => (await import("./shock")).printShock,
   "mechanical-switch": async () => (await import("./mechanical-switch")).printMechanicalSwitch,
+  gap: async () => (await import("./gap")).printGap,
   check: async () => (await import("./check")).checkReading,
   plan: async () => (await import("./plan")).printPlan,
   balance: async () => (await import("./balance")).printBalance,

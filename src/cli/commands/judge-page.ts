@@ -1,7 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { failFrom } from "../options/fail-from";
 import { limits } from "../options/limits-option";
-import { chartOptions } from "../options/picture-options";
+import { chartOptions, plot } from "../options/picture-options";
 import {
   confirmed,
   crestFactor,
@@ -89,6 +89,7 @@ export const judgePage = {
       help: "numbers of readings and of the machine are written 7,1 and not 7.1; semicolons stand between points",
     },
     ...chartOptions,
+    plot,
     digits,
     explain,
     json,

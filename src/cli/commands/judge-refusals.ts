@@ -36,12 +36,3 @@ export function requireFits(isKnown: boolean, { rule, since }: Values): void {
     received: "one without",
   });
 }
-
-/** Refuses a chart of several readings: the bar shows one. */
-export function oneToDraw(received: string): VeladisError {
-  return new VeladisError("out-of-range", {
-    expected: "one reading behind the command beside --chart",
-    received,
-    option: "chart",
-  });
-}

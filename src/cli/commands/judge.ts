@@ -36,10 +36,13 @@ import { pointsText } from "../print/points-text";
 import { tableNotes } from "../print/table-notes";
 import { pointsLine, verdictLine } from "../print/verdict-line";
 import { withinLine, withinText } from "../print/within-text";
+import { zonesPlot } from "../print/zones-plot";
 import { answerLines } from "./answer-lines";
 import { requireChart, writeChart } from "./chart-file";
 import type { judgePage } from "./judge-page";
-import { oneToDraw, refuseOfOne, requireFits } from "./judge-refusals";
+import { refuseOfOne, requireFits } from "./judge-refusals";
+import { oneToDraw, pictureAsked } from "./one-to-draw";
+import { plotWidth } from "./plot-width";
 
 /** What is printed of an answer: a page, a line among many, or data. */
 type Form = "page" | "line" | "data";
@@ -82,6 +85,8 @@ export async function judgeReadings(
   io: Io,
 ): Promise<number> {
   requireChart(values);
+  const width = plotWidth(io, values);
+  const pictured = pictureAsked(values);
   const digits = digitsOf(values.digits);
   const { explain, json, rule } = values;
   const { machine, since, uncertainty, crest, background: atRest, source, limits, readingIn } = writtenNumbers(values);
@@ -214,12 +219,14 @@ export async function judgeReadings(
     const written = readingIn(texts.join(" ").trim());
     requireSignal(source, written, since, atRest);
     requireBareSpeed(unit, written);
-    if (values.chart !== undefined && namesPoints(written)) throw oneToDraw("several points");
+    if (pictured !== undefined && namesPoints(written)) throw oneToDraw(pictured, "several points");
     const text = answer(written, json ? "data" : "page");
     await writeChart(values, [values.scheme, ...values.confirmed], async (theme) =>
       (await import("../../chart/index")).severityBar({ ...(drawn as NonNullable<typeof drawn>), theme }),
     );
-    await io.out(text);
+    const { judgement, within } = drawn ?? {};
+    const bar = values.plot && judgement ? `\n${zonesPlot(judgement, within !== undefined, width)}` : "";
+    await io.out(text + bar);
     return reached ? exitCodes.reached : exitCodes.done;
   }
   if (io.piped === undefined) {
@@ -228,7 +235,7 @@ export async function judgeReadings(
       received: "nothing",
     });
   }
-  if (values.chart !== undefined) throw oneToDraw("lines that are piped in");
+  if (pictured !== undefined) throw oneToDraw(pictured, "lines that are piped in");
   const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
     answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {}),
   );

@@ -14,6 +14,7 @@ export const pages = {
   simulate: async () => (await import("./simulate-page")).simulatePage,
   shock: async () => (await import("./shock-page")).shockPage,
   "mechanical-switch": async () => (await import("./mechanical-switch-page")).mechanicalSwitchPage,
+  gap: async () => (await import("./gap-page")).gapPage,
   check: async () => (await import("./check-page")).checkPage,
   plan: async () => (await import("./plan-page")).planPage,
   balance: async () => (await import("./balance-page")).balancePage,

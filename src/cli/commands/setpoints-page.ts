@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
+import { chartOptions, plot } from "../options/picture-options";
 import { skipBad, times } from "../options/series-options";
 import { band, confirmed, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
 import { signalOptions } from "../options/signal-options";
@@ -13,6 +14,8 @@ export const setpointsPage = {
     'veladis setpoints --baseline "2 mm/s rms" --machine "pump 250 kW 2980 r/min rigid category I"',
     'veladis setpoints --baseline "0.12 in/s pk" --limits "0.2 in/s pk, 0.35 in/s pk" \\\n    --machine "pump 1180 r/min" --step "0.05 in/s pk" --band 10-1000 --loop "0 to 0.8 in/s pk"',
     'veladis setpoints --file steady.csv --from "g rms" --k 3',
+    'veladis setpoints --baseline "2 mm/s rms" --machine "pump 250 kW 2980 r/min category I" \\\n    --loop "0 to 20 mm/s rms" --asked "9.6 mA" --multiples "alarm 1.5 times"',
+    'veladis setpoints --baseline "40 um pp" --machine "steam turbine 12 MW 5400 r/min shaft" \\\n    --full-scale "500 um pp" --raised "2 times from 1900 to 2600 r/min for 30 s"',
   ],
   options: {
     ...grouped("baseline", {
@@ -33,6 +36,16 @@ export const setpointsPage = {
         help: "column of the readings, by name or number",
         example: "level",
         otherwise: "the only one, or 2 where there are two",
+      },
+      modes: {
+        argument: "<column>",
+        help: "column of the operating mode, load or speed at each reading: whether their medians differ",
+        example: "season",
+      },
+      mode: {
+        argument: "<mode>",
+        help: "the one mode whose readings count; of numbers a value or a range",
+        example: "winter",
       },
       time: {
         argument: "<column>",
@@ -69,6 +82,18 @@ export const setpointsPage = {
         ...machine,
         help: "the machine in words, as for veladis judge; its kind and speed also decide the delay",
       },
+      multiples: {
+        argument: "<multiples>",
+        help: "alarm, trip or both as multiples of the baseline, your own choice; lowered where the rules allow no more",
+        example: '"alarm 1.5 times, trip 3 times"',
+        otherwise: "the rules alone",
+      },
+      raised: {
+        argument: "<factor and speeds>",
+        help: "setpoints multiplied within speeds below the running speed that are passed at start-up; what is left unprotected is told; never a bypass",
+        example: '"2 times from 1900 to 2600 r/min for 30 s"',
+        otherwise: "none",
+      },
       k: { argument: "<number>", help: "standard deviations of the statistical alternative", default: "3" },
     }),
     ...grouped("sensor and device", {
@@ -99,11 +124,11 @@ export const setpointsPage = {
       },
       asked: {
         argument: "<reading>",
-        help: "a setpoint of yours: what the device makes of it, and whether the machine has reached it",
+        help: "a setpoint of yours, as a reading or as its signal (mA, % or volts by --loop or --sensor): what the device makes of it, and whether the machine has reached it",
         example: '"3.3 mm/s rms"',
       },
       delay: { argument: "<seconds>", help: "a trip delay of yours, to be judged", example: "4" },
     }),
-    ...grouped("answer", { sheet, name, explain, json }),
+    ...grouped("answer", { ...chartOptions, plot, sheet, name, explain, json }),
   },
 } as const satisfies CommandPage;

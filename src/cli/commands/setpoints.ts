@@ -1,39 +1,30 @@
-import { isSignal, type SignalSource, wayOfSignal } from "../../amplitude/index";
-import { parseNumeral, VeladisError } from "../../core/index";
+import { parseNumeral } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
 import { type Amplitude, format } from "../../reading/index";
-import {
-  askedWarnings,
-  type Baseline,
-  baseline,
-  fixedHertz,
-  type Proposal,
-  proposeSetpoints,
-} from "../../setpoints/index";
+import { askedWarnings, fixedHertz, type Proposal, proposeSetpoints } from "../../setpoints/index";
 import { parseMachine } from "../../severity/index";
 import { pointedWords } from "../delimited/decimal-words";
-import { writtenAs } from "../delimited/written-as";
 import { leftOutText } from "../input/bad-rows";
 import { columnsText } from "../input/column-read";
-import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
-import { type LongestGap, longestGap, longestGapText } from "../input/longest-gap";
-import { inputStream, namedFile } from "../input/open-file";
-import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
-import { signalColumn } from "../input/signal-column";
+import { longestGapText } from "../input/longest-gap";
+import { seriesData, seriesText } from "../input/series-told";
 import { confirmedOption } from "../options/confirmed-option";
 import { limitsListed } from "../options/limits-option";
 import { namedScheme } from "../options/named-scheme";
 import type { ParsedOptions, Values } from "../options/option-row";
-import { bandOption, requireOption } from "../options/option-values";
+import { bandOption } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { signalSource, vibrationOf } from "../options/signal-options";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
-import { baselineText, proposalText, storedText } from "../print/proposal-text";
+import { baselineText, proposalPlot, proposalText, storedText } from "../print/proposal-text";
 import { signalsText } from "../print/signals-text";
+import { requireChart, writeChart } from "./chart-file";
+import { plotWidth } from "./plot-width";
+import { baselineFrom } from "./setpoint-baseline";
 import type { setpointsPage } from "./setpoints-page";
 
 type GivenMachine = ParsedOptions<typeof setpointsPage.options>;
@@ -43,61 +34,6 @@ type Said = Values<typeof setpointsPage.options>;
 function ruleOf(name: string): "api shaft" {
   const plain = name.trim().toLowerCase().replace(/\s+/g, " ");
   return (plain === "api shaft" ? plain : name) as "api shaft";
-}
-
-/** The baseline that is told, or that of a file with what is told of its rows. */
-interface KnownBaseline {
-  readonly known: Baseline | string | Amplitude;
-  readonly read?: SeriesTold;
-  readonly gap?: LongestGap;
-}
-
-/** That of sensor and loop which reads a file in such a signal; the other tells the setpoints alone. */
-function sourceOf(from: string, values: Said): SignalSource {
-  const way = wayOfSignal(`12 ${from}`) as keyof SignalSource;
-  const told = values[way];
-  return told === undefined ? {} : { [way]: told };
-}
-
-async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
-  const { values } = given;
-  const { file, times: timesAs } = values;
-  if (file === undefined) return { known: vibrationOf(requireOption(given, "baseline"), signalSource(values)) };
-  const written = requireOption(given, "from");
-  // beside readings that are vibrations, sensor and loop tell the setpoints alone
-  const source = isSignal(`12 ${written}`) ? sourceOf(written, values) : {};
-  const as = signalColumn(written, source)?.type ?? written;
-  const first = values["start-up"];
-  const timed = first !== undefined || values.time !== undefined;
-  if (!timed && timesAs !== undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "--time or --start-up beside --times: without them no times are read",
-      received: "--times alone",
-    });
-  }
-  const from = first === undefined ? 0 : parseNumeral(first, "the end of start-up in s");
-  const stream = await inputStream(io, file);
-  if (stream === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "readings that are piped in, for --file -",
-      received: "nothing",
-    });
-  }
-  const { levels, times, told } = await csvLevels(stream, {
-    file: namedFile(file) ?? "standard input",
-    from: written,
-    source,
-    written: writtenAs(values),
-    skipBad: values["skip-bad"] ? "given" : "not given",
-    column: values.column,
-    faults: "never",
-    timed,
-    time: values.time,
-    ...(timesAs !== undefined && { times: timesAs }),
-  });
-  const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, start: from } }) });
-  const gap = timed ? longestGap(times) : undefined;
-  return { known, read: told, ...(gap !== undefined && { gap }) };
 }
 
 function deviceOf(values: Said): Device {
@@ -127,6 +63,9 @@ function limitsOf({ limits: written }: Said) {
 /** Proposes setpoints for a machine. */
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
+  requireChart(values);
+  const width = plotWidth(io, { plot: values.plot, json: values.json });
+  const source = signalSource(values);
   const { known, read, gap } = await baselineFrom(given, io);
   const words = values.machine === undefined ? undefined : pointedWords(values.machine, values["decimal-comma"]);
   const machine = words === undefined ? undefined : parseMachine(words);
@@ -141,6 +80,8 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     ...(schemes !== undefined && { schemes }),
     ...(values.rule !== undefined && { rule: ruleOf(values.rule) }),
     ...limitsOf(values),
+    ...(values.multiples !== undefined && { multiples: values.multiples }),
+    ...(values.raised !== undefined && { raised: values.raised }),
     ...(words !== undefined && { machine: words }),
     sensor: {
       ...(values["noise-floor"] !== undefined && { noiseFloor: values["noise-floor"] }),
@@ -154,7 +95,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const asked =
     values.asked === undefined
       ? undefined
-      : storedSetpoint(values.asked, device, hertz === undefined ? undefined : { hertz });
+      : storedSetpoint(vibrationOf(values.asked, source), device, hertz === undefined ? undefined : { hertz });
   const ofAsked =
     asked === undefined ? [] : askedWarnings(asked, proposed, hertz === undefined ? undefined : { hertz });
   const proposal: Proposal = { ...proposed, warnings: [...ofAsked, ...proposed.warnings] };
@@ -164,14 +105,18 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const statistics = typeof known === "string" || "detector" in known ? undefined : known;
   const signals = signalsText(
     explained.map(([name, level]) => [name.toUpperCase(), level as Amplitude]),
-    signalSource(values),
+    source,
     hertz,
+  );
+  const own = { ...(statistics && { statistics }), ...(asked && { asked }) };
+  await writeChart(values, [values.file, values.scheme, ...values.confirmed], async (theme) =>
+    (await import("../../chart/index")).setpointChart({ proposal, ...own, theme }),
   );
   const signalLine = signals.trim().replace(/\s+/g, " ");
   const told = [leftOutText(read?.leftOut), longestGapText(gap)].filter((text) => text !== "");
   if (read !== undefined) io.err(seriesText(read, values.json) + (values.json ? "" : longestGapText(gap)));
   if (values.json) {
-    const answer = { ...proposal, ...(statistics && { statistics }), ...(asked && { asked }) };
+    const answer = { ...proposal, ...own };
     await io.out(
       jsonLine("proposal", answer, {
         ...(signals !== "" && { signals: signalLine }),
@@ -200,6 +145,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     (statistics === undefined ? "" : baselineText(statistics, read && columnsText(read.columns), read?.leftOut?.rows)) +
       (asked === undefined ? "" : `${storedText(asked)}\n`) +
       proposalText(proposal, signals) +
+      (values.plot ? `\n${proposalPlot(proposal, own, width)}` : "") +
       (values.explain ? explainedText(explained) : "") +
       cautionsText(),
   );

@@ -9,7 +9,7 @@ export interface ColumnRead {
 
 /** The columns of a series that were read, by what stands in them. */
 export type ColumnsRead = Readonly<
-  Partial<Record<"level" | "time" | "known" | "indicated" | "frequency" | "point", ColumnRead>>
+  Partial<Record<"level" | "mode" | "time" | "known" | "indicated" | "frequency" | "point", ColumnRead>>
 > & {
   /** Those of further channels. */
   readonly others?: readonly ColumnRead[];
@@ -25,8 +25,12 @@ function columnText({ number, heading }: ColumnRead): string {
 }
 
 /** The columns of levels and times, in words. */
-export function columnsText({ level, others = [], time }: ColumnsRead): string {
+export function columnsText({ level, others = [], mode, time }: ColumnsRead): string {
   const more = others.map((one) => ` and ${columnText(one)}`).join("");
-  const texts = [level && `levels in ${columnText(level)}${more}`, time && `times in ${columnText(time)}`];
+  const texts = [
+    level && `levels in ${columnText(level)}${more}`,
+    mode && `modes in ${columnText(mode)}`,
+    time && `times in ${columnText(time)}`,
+  ];
   return texts.filter((text) => text !== undefined).join(", ");
 }

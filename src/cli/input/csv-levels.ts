@@ -21,6 +21,8 @@ export interface CsvLevels {
   readonly levels: Float64Array;
   /** Those of further channels. */
   readonly others: readonly Float64Array[];
+  /** The operating mode at each; empty when none is read. */
+  readonly modes: readonly string[];
   /** Empty when no times are read. */
   readonly times: Float64Array;
   /** The first time as the file has it; left out where that is 0 s. */
@@ -84,6 +86,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const { decimalComma } = written;
   const levels: number[] = [];
   const others = (options.others ?? []).map((): number[] => []);
+  const modes: string[] = [];
   const overRange = new NotedRows();
   const signal = signalColumn(options.from, options.source ?? {});
   const types = signal?.told ?? typeTold(`--from ${shown(options.from)}`, options.from);
@@ -91,7 +94,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   let beside: TimesBeside | undefined;
   let times: TimeColumn | undefined;
   let unitRefused: RowRefused = () => undefined;
-  let index: ReturnType<typeof seriesColumns> = { level: 0, others: [], time: undefined };
+  let index: ReturnType<typeof seriesColumns> = { level: 0, others: [], mode: undefined, time: undefined };
   let columns: ColumnsRead = {};
 
   const levelOf = (cell: string, line: number): number | Unread => {
@@ -120,7 +123,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
     header(cells, headings) {
       index = seriesColumns(cells, options, written);
-      const { level, others: more, time } = index;
+      const { level, others: more, mode, time } = index;
       unitRefused = rowUnitsRefusal(
         headings,
         { read: [level, ...more], others: time === undefined ? [] : [time] },
@@ -136,6 +139,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
       columns = {
         level: columnRead(headings, level),
         ...(more.length > 0 && { others: more.map((one) => columnRead(headings, one)) }),
+        ...(mode !== undefined && { mode: columnRead(headings, mode) }),
         ...(index.time !== undefined && { time: columnRead(headings, index.time) }),
       };
     },
@@ -150,10 +154,13 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
         if (typeof one !== "number") return one;
         more.push(one);
       }
+      const mode = index.mode === undefined ? undefined : (cells[index.mode] as string).trim();
+      if (mode === "") return { what: "empty", expected: "the operating mode of the reading" };
       const unread = times && takeTime(times, cells[index.time as number] as string, line);
       if (unread !== undefined) return unread;
       levels.push(level);
       for (const [i, one] of more.entries()) others[i]?.push(one);
+      if (mode !== undefined) modes.push(mode);
       beside?.add(cells);
       return undefined;
     },
@@ -171,6 +178,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   return {
     levels: Float64Array.from(levels),
     others: others.map((one) => Float64Array.from(one)),
+    modes,
     times: read?.times ?? new Float64Array(0),
     ...(read?.begins !== undefined && { begins: read.begins }),
     told,

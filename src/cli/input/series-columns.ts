@@ -9,6 +9,8 @@ export interface ColumnsTold {
   readonly column?: string | undefined;
   /** Those of the levels of further channels. */
   readonly others?: readonly string[] | undefined;
+  /** That of the operating mode at each level. */
+  readonly mode?: string | undefined;
   /** That of their times. */
   readonly time?: string | undefined;
   /** Whether times are read. */
@@ -24,9 +26,14 @@ export interface ColumnsTold {
  */
 export function seriesColumns(
   header: readonly string[],
-  { column, others = [], time, timed }: ColumnsTold,
+  { column, others = [], mode, time, timed }: ColumnsTold,
   written: WrittenAs,
-): { readonly level: number; readonly others: readonly number[]; readonly time: number | undefined } {
+): {
+  readonly level: number;
+  readonly others: readonly number[];
+  readonly mode: number | undefined;
+  readonly time: number | undefined;
+} {
   if (column === undefined && header.length > 2) {
     throw new VeladisError("missing-option", {
       expected: "which of the columns holds the levels, as in --column 2",
@@ -36,9 +43,16 @@ export function seriesColumns(
   }
   const level = headedColumn(header, column ?? Math.min(1, header.length - 1), written);
   const more = others.map((one) => headedColumn(header, one, written));
-  if (!timed) return { level, others: more, time: undefined };
+  const modes = mode === undefined ? undefined : headedColumn(header, mode, written);
+  if (modes === level)
+    throw new VeladisError("missing-option", {
+      expected: "a column of operating modes beside that of the levels",
+      received: `column ${level + 1} for both`,
+      allowed: columnsListed(header),
+    });
+  if (!timed) return { level, others: more, mode: modes, time: undefined };
   const times = headedColumn(header, time ?? 0, written);
-  if (times !== level && !more.includes(times)) return { level, others: more, time: times };
+  if (times !== level && !more.includes(times)) return { level, others: more, mode: modes, time: times };
   throw new VeladisError("missing-option", {
     expected: "a column of times and another of levels, as in --time 1 and --column 2",
     received: `column ${times + 1} for both`,

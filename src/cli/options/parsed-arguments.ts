@@ -69,6 +69,19 @@ function refusalOf(sentence: string, names: readonly string[]): VeladisError {
   return new VeladisError("syntax", { expected: OPTIONS, received });
 }
 
+/** What marks a value that begins with a minus, so that it is not read as an option; no argument holds it by itself. */
+const VALUE = "\0";
+
+/** A negative number, which no option is. */
+function markedValue(argument: string): string {
+  return /^-\.?\d/.test(argument) ? VALUE + argument : argument;
+}
+
+function unmarked<Value>(value: Value): Value {
+  if (Array.isArray(value)) return value.map(unmarked) as Value;
+  return (typeof value === "string" && value.startsWith(VALUE) ? value.slice(VALUE.length) : value) as Value;
+}
+
 /**
  * Reads the arguments of a command by its page.
  *
@@ -83,16 +96,24 @@ export function parsedArguments<Rows extends OptionRows>(
   const config = Object.fromEntries(Object.entries(options).map(([name, row]) => [name, optionOf(row)]));
   let parsed: ReturnType<typeof parseArgs> & Tokens;
   try {
-    parsed = parseArgs({ args: [...args], options: config, allowPositionals: true, strict: true, tokens: true });
+    parsed = parseArgs({
+      args: args.map(markedValue),
+      options: config,
+      allowPositionals: true,
+      strict: true,
+      tokens: true,
+    });
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
     throw refusalOf(error.message.split(". ")[0] as string, [...names, "--help"]);
   }
+  const positionals = parsed.positionals.map(unmarked);
+  const read = Object.fromEntries(Object.entries(parsed.values).map(([name, value]) => [name, unmarked(value)]));
   requireOnce(parsed.tokens, options);
-  requireTexts(parsed.positionals, texts, names);
+  requireTexts(positionals, texts, names);
   for (const [name, { values, help }] of Object.entries(options)) {
-    const value = parsed.values[name];
+    const value = read[name];
     if (values !== undefined && value !== undefined) requireChoice(value, values, `--${name}, ${help}`);
   }
-  return { values: parsed.values as Values<Rows>, texts: parsed.positionals, options };
+  return { values: read as Values<Rows>, texts: positionals, options };
 }

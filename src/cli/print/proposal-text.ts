@@ -2,14 +2,18 @@ import type { StoredSetpoint } from "../../device/index";
 import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
 import {
+  askedHeading,
   type Baseline,
   type Proposal,
   type ProposedSetpoint,
+  raisedText,
   rangeText,
   type SetpointWarningCode,
+  scaleOfProposal,
 } from "../../setpoints/index";
 import { assumptionLines } from "./assumption-lines";
 import { labelled } from "./labelled";
+import { scaleText } from "./scale-text";
 import { textTable } from "./text-table";
 import { dashed, wrapped } from "./wrapped";
 
@@ -53,6 +57,20 @@ export function storedText({ effect }: StoredSetpoint): string {
   return wrapped(`as asked     ${effect}`, " ".repeat(13), "");
 }
 
+const SCALE_KEY = "█ is the level, ··· what the rules allow or how far the readings of the baseline reach, │ a limit";
+
+/** A proposal on one scale, in block characters. */
+export function proposalPlot(
+  proposal: Proposal,
+  beside: NonNullable<Parameters<typeof scaleOfProposal>[1]>,
+  width: number,
+): string {
+  const { rows, marks, most } = scaleOfProposal(proposal, beside);
+  return rows.length === 0
+    ? "nothing to draw\n"
+    : scaleText({ unit: proposal.as, most, key: SCALE_KEY, lines: rows, marks }, width);
+}
+
 /** Warnings that stand on lines of their own. */
 const toldApart: readonly SetpointWarningCode[] = ["several schemes", "assumed facts", "set aside"];
 
@@ -73,13 +91,13 @@ function schemeLines({ schemes, as }: Proposal): string {
 
 /** A proposal as a person reads it, with what loop and sensor give at its setpoints. */
 export function proposalText(proposal: Proposal, signals = ""): string {
-  const { as, alarm, trip, statistical, delay, hysteresis, warnings } = proposal;
+  const { as, alarm, trip, raised, statistical, delay, hysteresis, warnings } = proposal;
   const assumed = assumptionLines(proposal) + labelled("set aside", proposal.setAside);
   const told = warnings.filter(({ code }) => !toldApart.includes(code));
   const table = textTable(
     [
       { title: as },
-      { title: "by the rules", align: "right" },
+      { title: askedHeading(proposal), align: "right" },
       { title: "as stored", align: "right" },
       { title: "clears below", align: "right" },
       { title: "rules allow", align: "right" },
@@ -95,6 +113,7 @@ export function proposalText(proposal: Proposal, signals = ""): string {
     schemeLines(proposal) +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
     `hysteresis   ${hysteresis.percent} % of the threshold\n` +
+    (raised === undefined ? "" : wrapped(raisedText(raised, as), " ".repeat(13), "raised       ")) +
     signals +
     (assumed === "" ? "" : `\n${assumed}`) +
     (told.length === 0 ? "" : `\nwarnings\n${dashed(told.map(({ text }) => text))}`) +

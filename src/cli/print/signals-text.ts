@@ -27,8 +27,12 @@ function signalText(
       ? []
       : [
           said(() => {
-            const { milliamperes, state } = currentLoop(loop).current(level, at);
-            return isClipped(state) ? `beyond ${loop}: no current` : `${significant(milliamperes, 4)} mA of ${loop}`;
+            const { current, percent } = currentLoop(loop);
+            const { milliamperes, state } = current(level, at);
+            const share = `${significant(percent(milliamperes), 4)} %`;
+            return isClipped(state)
+              ? `beyond ${loop}: no current`
+              : `${significant(milliamperes, 4)} mA, ${share} of ${loop}`;
           }),
         ]),
     ...(sensitivity === undefined

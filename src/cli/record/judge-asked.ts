@@ -1,3 +1,4 @@
+import type { UnitSymbol } from "../../units/index";
 import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
@@ -17,7 +18,7 @@ interface OfJudging {
 }
 
 /** What judges the overall levels of a record or of lines in this unit; undefined where nothing is to be judged. */
-export async function judgeAsked(values: OfJudging, io: Io, unit: string) {
+export async function judgeAsked(values: OfJudging, io: Io, unit: UnitSymbol) {
   const judging = values.machine !== undefined || values.scheme !== undefined || values.limits !== undefined;
   requireJudging(values, judging);
   if (!judging) return undefined;

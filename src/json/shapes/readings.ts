@@ -58,6 +58,25 @@ export const readingShapes: ShapesOf<ReadingAnswers> = /* @__PURE__ */ frozen({
   explanation: { keys: { steps: "explained step[]", results: "explained result[]", text: "text" } },
   "loop reading": { like: "amplitude", keys: {} },
   "loop current": { keys: { milliamperes: "number", state: "text", assumed: "text[]", history: "history" } },
+  "probe gap": {
+    keys: {
+      volts: "number",
+      sensitivity: "number",
+      range: "number[]",
+      percent: "number",
+      room: "probe room",
+      movement: "probe movement|null",
+      swing: "probe swing|null",
+      reached: "truth|null",
+      warnings: "text[]",
+      assumed: "text[]",
+      assumedFacts: "text[]",
+    },
+  },
+  "probe length": { keys: { um: "number", mil: "number" } },
+  "probe room": { keys: { towards: "probe length", away: "probe length" } },
+  "probe movement": { like: "probe length", keys: { cold: "number", direction: "text" } },
+  "probe swing": { keys: { volts: "number[]", inRange: "truth" } },
   "voltage reading": {
     keys: {
       value: "number",

@@ -23,7 +23,15 @@ function summary(
 ): string {
   const outcome: Outcome = {
     counts: { rows, refused },
-    answered: { zones: new Map(), worst: new Map(), headlines: new Map(), known: new Map(), assumed: [], ...answered },
+    answered: {
+      zones: new Map(),
+      worst: new Map(),
+      headlines: new Map(),
+      known: new Map(),
+      assumed: [],
+      reached: 0,
+      ...answered,
+    },
     account: {
       ...{ rowsIn: rows, rows, refused: 0, skipped: { blank: 0, remarks: 0, preamble: 0 } },
       ...{ behindSkipped: { first: 0, later: 0 }, separator: undefined, torn: false },
