@@ -52,7 +52,7 @@ interface Answer {
 }
 
 /** What is of one level and plays no part beside a file. */
-const ofOne = ["known", "indicated", "as-left", "shaker"] as const;
+const ofOne = ["shaker", "known", "indicated", "as-left"] as const;
 
 /** Several levels of a CSV: in one unit at one frequency, or each in its own. */
 async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
