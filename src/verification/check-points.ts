@@ -61,7 +61,7 @@ export function checkPoints(
     const both = { known: undefined, indicated: undefined };
     const found = list.map(
       ({ point = "", ...levels }, index): CheckPoint =>
-        withParameters({ points: { ...both, ...levels }, rest }, () =>
+        withParameters({ points: { ...both, point, ...levels }, rest }, () =>
           inPlace({ index }, () => {
             const name =
               point === "" ? `${index + 1}` : requireText(point, "what a point is called", { option: "point" });

@@ -88,8 +88,9 @@ export function injectionPlan(settings: BenchSettings, injection: Injection): In
     requireBenchSettings(
       requireGiven(settings, "settings with threshold, hysteresis, onDelay and latching", { parameter: "settings" }),
     );
-    const way = inPlace({ parameter: "injection" }, () =>
-      injectionWay(requireGiven(injection, 'an injection such as { inject: "mA" }'), settings),
+    const way = injectionWay(
+      requireGiven(injection, 'an injection such as { inject: "mA" }', { parameter: "injection" }),
+      settings,
     );
     const { inject, step } = way;
     const hertz = inPlace({ parameter: "settings" }, () => injectedHertz(settings, inject));

@@ -1,4 +1,5 @@
 import {
+  inPlace,
   parseNumeral,
   requireChoice,
   requireKnownKeys,
@@ -44,8 +45,9 @@ function resolutionIn(unit: Injection["inject"], resolution: string | undefined)
 
 /** An injection as it is done: the unit of the signal, what makes a level of it, and its smallest step. */
 export function injectionWay(injection: Injection, settings: BenchSettings) {
-  const { inject, resolution } = requireKnownKeys(injection, keys, "a part of an injection");
-  requireChoice(inject, Object.keys(ways), "a signal to inject", { option: "inject" });
+  const place = { parameter: "injection" };
+  const { inject, resolution } = inPlace(place, () => requireKnownKeys(injection, keys, "a part of an injection"));
+  requireChoice(inject, Object.keys(ways), "a signal to inject", { ...place, option: "inject" });
   const way = settings[ways[inject]];
   if (way === undefined) {
     throw new VeladisError("missing-option", {
@@ -58,5 +60,5 @@ export function injectionWay(injection: Injection, settings: BenchSettings) {
       option: ways[inject],
     });
   }
-  return { inject, way, step: resolutionIn(inject, resolution) };
+  return { inject, way, step: inPlace({ ...place, option: "resolution" }, () => resolutionIn(inject, resolution)) };
 }

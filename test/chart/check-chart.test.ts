@@ -1,7 +1,7 @@
 import { checkChart } from "veladis/chart";
 import { checkAgainstKnown, checkPoints } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { toldOf } from "../refusals/refusal-of";
+import { codeAndExpectedOf } from "../refusals/refusal-of";
 import { parsed, words } from "./svg";
 
 const check = (known: string, indicated: string, uncertainty?: string) =>
@@ -69,6 +69,6 @@ describe("a chart of checks", () => {
   it("takes the points of several checks, and refuses none", () => {
     const { points } = checkPoints([{ known: "8 mm/s rms", indicated: "8 mm/s rms" }], { tolerance: "5 %" });
     expect(checkChart({ checks: points.map((one) => ({ name: one.point, check: one })) })).toContain("1 pass");
-    expect(toldOf(() => checkChart({ checks: [] }))).toMatch(/^missing-option: at least one check/);
+    expect(codeAndExpectedOf(() => checkChart({ checks: [] }))).toMatch(/^missing-option: at least one check/);
   });
 });

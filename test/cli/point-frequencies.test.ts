@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { pointFrequencies } from "../../src/cli/input/point-frequencies";
-import { toldOf } from "../refusals/refusal-of";
+import { codeAndExpectedOf } from "../refusals/refusal-of";
 import { veladis } from "./in-process";
 
 const of = (heading: string, decimalComma = false) =>
@@ -34,7 +34,9 @@ describe("frequencies of check points", () => {
   it("are one column", () => {
     expect(of("point")).toBeUndefined();
     const both = ["frequency (Hz)", "speed (r/min)"];
-    expect(toldOf(() => pointFrequencies(["frequency", "speed"], both, false))).toMatch(/^out-of-range: one column/);
+    expect(codeAndExpectedOf(() => pointFrequencies(["frequency", "speed"], both, false))).toMatch(
+      /^out-of-range: one column/,
+    );
   });
 
   it("with decimal commas are read by them", () => {

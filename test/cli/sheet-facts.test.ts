@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { sheetFacts } from "../../src/cli/options/sheet-facts";
-import { toldOf } from "../refusals/refusal-of";
+import { codeAndExpectedOf } from "../refusals/refusal-of";
 import { veladis } from "./in-process";
 
 describe("facts on a sheet", () => {
@@ -22,7 +22,7 @@ describe("facts on a sheet", () => {
     [["device: a", "device: b"], "markdown", /^out-of-range: each fact of a sheet once/],
     [["device: a"], undefined, /^missing-option: --sheet beside --fact/],
   ])("%j with the sheet %j is refused", (given, sheet, refusal) => {
-    expect(toldOf(() => sheetFacts(given, "reference shaker", sheet))).toMatch(refusal);
+    expect(codeAndExpectedOf(() => sheetFacts(given, "reference shaker", sheet))).toMatch(refusal);
   });
 
   it("stand on the sheets of check and plan, with frequency and speed beside", async () => {

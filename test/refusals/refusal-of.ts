@@ -27,9 +27,3 @@ export function codeAndExpectedOf(act: () => unknown): string {
   const error = refused(act);
   return error === undefined ? "accepted" : `${error.code}: ${error.expected}`;
 }
-
-/** The code of the refusal that a function throws, and what it expected. */
-export function toldOf(run: () => unknown): string {
-  const { code, expected } = refusalOf(run);
-  return `${code}: ${expected}`;
-}

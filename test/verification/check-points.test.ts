@@ -1,6 +1,6 @@
 import { checkPoints } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { toldOf } from "../refusals/refusal-of";
+import { codeAndExpectedOf } from "../refusals/refusal-of";
 
 // at 1000 rad/s 10 m/s2 are 10 mm/s and 10 um: practice of calibration, from memory; the relation of a sine
 const hertz = "159.154943 Hz";
@@ -45,9 +45,9 @@ describe("checks at several points", () => {
   });
 
   it("are refused by their place", () => {
-    expect(toldOf(() => checkPoints([], { tolerance: "5 %" }))).toMatch(/^missing-option/);
-    expect(toldOf(() => checkPoints([{ known: "0 mm/s rms", indicated: "1 mm/s rms" }], { tolerance: "5 %" }))).toMatch(
-      /^not-positive/,
-    );
+    expect(codeAndExpectedOf(() => checkPoints([], { tolerance: "5 %" }))).toMatch(/^missing-option/);
+    expect(
+      codeAndExpectedOf(() => checkPoints([{ known: "0 mm/s rms", indicated: "1 mm/s rms" }], { tolerance: "5 %" })),
+    ).toMatch(/^not-positive/);
   });
 });

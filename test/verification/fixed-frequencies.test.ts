@@ -1,6 +1,6 @@
 import { type BenchSettings, benchPlan, type Shaker, shakerReach } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { toldOf } from "../refusals/refusal-of";
+import { codeAndExpectedOf } from "../refusals/refusal-of";
 
 const settings = {
   threshold: "9 mm/s rms",
@@ -50,6 +50,8 @@ describe("a shaker of fixed frequencies", () => {
     expect(benchPlan(settings, fixed).notes.join()).toContain(
       "frequencies that the shaker has: 15.92 Hz (955.2 r/min)",
     );
-    expect(toldOf(() => benchPlan(settings, { ...fixed, frequencies: [] }))).toMatch(/^missing-option: at least one/);
+    expect(codeAndExpectedOf(() => benchPlan(settings, { ...fixed, frequencies: [] }))).toMatch(
+      /^missing-option: at least one/,
+    );
   });
 });

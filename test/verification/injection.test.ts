@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { type BenchSettings, injectionPlan } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { refusalOf, toldOf } from "../refusals/refusal-of";
+import { codeAndExpectedOf, refusalOf } from "../refusals/refusal-of";
 
 const settings = {
   threshold: "7.6 mm/s rms",
@@ -55,7 +55,7 @@ describe("a plan by a current", () => {
     expect(injectionPlan(byLoop, { inject: "mA" }).steps.map(({ hertz, speed }) => [hertz, speed])).toEqual(
       injectionPlan(byLoop, { inject: "mA" }).steps.map(() => [null, null]),
     );
-    expect(toldOf(() => injectionPlan({ ...byLoop, frequencies: ["80 Hz"] }, { inject: "mA" }))).toMatch(
+    expect(codeAndExpectedOf(() => injectionPlan({ ...byLoop, frequencies: ["80 Hz"] }, { inject: "mA" }))).toMatch(
       /^unknown-option: neither frequencies nor a band/,
     );
   });
@@ -140,9 +140,9 @@ describe("a plan by a voltage", () => {
 
   it("takes one frequency, within the band of the device", () => {
     const two = { ...bySensor, frequencies: ["80 Hz", "40 Hz"] } as const;
-    expect(toldOf(() => injectionPlan(two, { inject: "mV" }))).toMatch(/^out-of-range: one frequency/);
+    expect(codeAndExpectedOf(() => injectionPlan(two, { inject: "mV" }))).toMatch(/^out-of-range: one frequency/);
     const outside = { ...bySensor, band: { lowest: "10 Hz", highest: "40 Hz" } } as const;
-    expect(toldOf(() => injectionPlan(outside, { inject: "mV" }))).toMatch(
+    expect(codeAndExpectedOf(() => injectionPlan(outside, { inject: "mV" }))).toMatch(
       /^out-of-range: a frequency within the band/,
     );
   });

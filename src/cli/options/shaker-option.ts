@@ -21,11 +21,10 @@ function frequenciesOf(range: string): Pick<Shaker, "lowest" | "highest" | "freq
     const [lowest, highest] = ends(range, expected);
     return { lowest: frequency(lowest), highest: frequency(highest) };
   }
-  const [first, ...more] = range.split(",").map((one) => frequency(one.trim()));
-  if (first === undefined) throw new VeladisError("syntax", { expected, received: shown(range) });
-  if (more.length === 0) return { lowest: first, highest: first };
-  const frequencies = [first, ...more].sort((a, b) => hertzOf(a) - hertzOf(b));
-  return { lowest: frequencies[0] as Frequency, highest: frequencies.at(-1) as Frequency, frequencies };
+  const all = range.split(",").map((one) => frequency(one.trim()));
+  const frequencies = all.sort((a, b) => hertzOf(a) - hertzOf(b));
+  const [lowest, highest] = [frequencies[0] as Frequency, frequencies.at(-1) as Frequency];
+  return { lowest, highest, ...(frequencies.length > 1 && { frequencies }) };
 }
 
 /**
