@@ -21,7 +21,7 @@ export function responseOf({ band }: BenchSettings, hertz: number): number {
 }
 
 /** Steps by their numbers: `steps 1 to 3, 5`. */
-export function stepsText(steps: readonly BenchStep[]): string {
+export function stepsText(steps: readonly Pick<BenchStep, "number">[]): string {
   const runs: [number, number][] = [];
   for (const { number } of steps) {
     const last = runs.at(-1);

@@ -1,4 +1,5 @@
 import { significant } from "../reading/index";
+import { stepsText } from "./bench-notes";
 import type { BenchSettings } from "./bench-settings";
 import type { InjectionStep } from "./bench-step";
 import type { Injection } from "./injection";
@@ -22,7 +23,7 @@ export function saidBeforeInjection({ inject }: Injection, cannot: readonly Inje
     ...(cannot.length === 0
       ? []
       : [
-          `the source cannot give what these ask for, and what they prove stays unproven: ${cannot.map(({ number }) => number).join(", ")}`,
+          `the source cannot do ${stepsText(cannot)}: what they prove stays unproven`,
         ]),
     "the signal acts as a vibration does and trips a running machine: stop the machine, or have this device's trip bypassed under the site's permit, by those who may, with the machine protected in another way the site approves",
     "the circuits may be live, or lie in a hazardous area: work by permit, isolated and proven dead where leads are moved, with what is certified for the area, by people who are licensed for it",
