@@ -6,7 +6,7 @@ import { type Amplitude, format, significant } from "../reading/index";
 const LEAST = 1 / 3;
 
 /** Where a level lies in the range of a loop. */
-export interface LoopUse {
+interface LoopUse {
   /** Its share of the span: 0 at 4 mA, 1 at 20 mA; beyond both where the loop does not carry it. */
   readonly share: number;
   /** What is to be known of a trip there; null for one between a third of the span and its end. */

@@ -20,11 +20,7 @@ const joined = {
 export function saidBeforeInjection({ inject }: Injection, cannot: readonly InjectionStep[]): readonly string[] {
   return Object.freeze([
     `the signal proves the device from its input on, up to the final element: ${beyond[inject]} stay unproven; prove them on a shaker, or by the maker's way`,
-    ...(cannot.length === 0
-      ? []
-      : [
-          `the source cannot do ${stepsText(cannot)}: what they prove stays unproven`,
-        ]),
+    ...(cannot.length === 0 ? [] : [`the source cannot do ${stepsText(cannot)}: what they prove stays unproven`]),
     "the signal acts as a vibration does and trips a running machine: stop the machine, or have this device's trip bypassed under the site's permit, by those who may, with the machine protected in another way the site approves",
     "the circuits may be live, or lie in a hazardous area: work by permit, isolated and proven dead where leads are moved, with what is certified for the area, by people who are licensed for it",
     `the maker's instructions govern which terminals may be opened and what may be joined to them: ${joined[inject]}`,

@@ -4,6 +4,7 @@ import {
   requireChoice,
   requireKnownKeys,
   requirePositive,
+  requireText,
   shown,
   splitNumeral,
   VeladisError,
@@ -36,7 +37,7 @@ const ways = { mA: "loop", mV: "sensor" } as const satisfies Record<Injection["i
 function resolutionIn(unit: Injection["inject"], resolution: string | undefined): number | undefined {
   if (resolution === undefined) return unit === "mA" ? 0.01 : undefined;
   const expected = `a resolution of the source in ${unit} such as "${unit === "mA" ? "0.01 mA" : "0.1 mV"}"`;
-  const [digits, own] = splitNumeral(resolution);
+  const [digits, own] = splitNumeral(requireText(resolution, expected));
   if (digits === "" || own.trim() !== unit) {
     throw new VeladisError("syntax", { expected, received: shown(resolution), option: "resolution" });
   }
@@ -46,8 +47,13 @@ function resolutionIn(unit: Injection["inject"], resolution: string | undefined)
 /** An injection as it is done: the unit of the signal, what makes a level of it, and its smallest step. */
 export function injectionWay(injection: Injection, settings: BenchSettings) {
   const place = { parameter: "injection" };
-  const { inject, resolution } = inPlace(place, () => requireKnownKeys(injection, keys, "a part of an injection"));
+  const { inject, resolution, finalElement } = inPlace(place, () =>
+    requireKnownKeys(injection, keys, "a part of an injection"),
+  );
   requireChoice(inject, Object.keys(ways), "a signal to inject", { ...place, option: "inject" });
+  if (finalElement !== undefined) {
+    requireText(finalElement, "what the trip moves in the end", { ...place, option: "finalElement" });
+  }
   const way = settings[ways[inject]];
   if (way === undefined) {
     throw new VeladisError("missing-option", {

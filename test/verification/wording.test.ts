@@ -107,6 +107,8 @@ const cases: Cases = {
   "injectionPlan, a resolution with a decimal comma": () => inject({}, { inject: "mA", resolution: "0,01 mA" }),
   "injectionPlan, a resolution above what it sets": () =>
     inject({ sensor: "100 mV/g" }, { inject: "mV", resolution: "500 mV" }),
+  "injectionPlan, a number for a resolution": () => inject({}, { inject: "mA", resolution: 0.01 }),
+  "injectionPlan, a number for the final element": () => inject({}, { inject: "mA", finalElement: 7 }),
   "injectionPlan, no loop": () => inject({ loop: undefined }),
   "injectionPlan, no sensor": () => inject({}, { inject: "mV" }),
   "injectionPlan, a frequency of a current": () => inject({ frequencies: ["80 Hz"] }),
