@@ -1,5 +1,5 @@
 import { amountAmplitude, derivedAmplitude } from "../amplitude/index";
-import { finiteResult, shown, VeladisError } from "../core/index";
+import { finiteResult, inPlace, shown, VeladisError } from "../core/index";
 import { resetLevel, thresholdOf } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import type { BenchNumbers } from "./bench-moves";
@@ -24,10 +24,15 @@ export interface BenchBase {
  * @param uncertainty - of the level that the source gives, as it was stated
  * @throws {@link VeladisError} `out-of-range` for what is as large as the threshold
  */
-export function benchBase(settings: BenchSettings, uncertainty: string | undefined, source: string): BenchBase {
+export function benchBase(
+  settings: BenchSettings,
+  uncertainty: string | undefined,
+  source: "shaker" | "source",
+): BenchBase {
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
-  const unsure = uncertainty === undefined ? 0 : expandedMargins(uncertainty, threshold).above;
+  const stated = { parameter: source === "shaker" ? "shaker" : "injection", option: "uncertainty" };
+  const unsure = uncertainty === undefined ? 0 : inPlace(stated, () => expandedMargins(uncertainty, threshold).above);
   const within = settings.tolerance ?? "5 %";
   const allowed = amountAmplitude(within, threshold);
   const tolerance = finiteResult(allowed.value / threshold.value);
@@ -35,6 +40,7 @@ export function benchBase(settings: BenchSettings, uncertainty: string | undefin
     throw new VeladisError("out-of-range", {
       expected: `a tolerance of the device and an uncertainty of the ${source} below the threshold, or no level proves that it trips`,
       received: shown(tolerance >= 1 ? settings.tolerance : uncertainty),
+      ...(tolerance >= 1 ? { parameter: "settings", option: "tolerance" } : stated),
     });
   }
   const text = (share: number): string => format({ ...threshold, value: threshold.value * share });

@@ -99,7 +99,7 @@ export function injectionPlan(settings: BenchSettings, injection: Injection): In
       reset,
       numbers: base,
       assumed: first,
-    } = inPlace({ parameter: "settings" }, () => benchBase(settings, injection.uncertainty, "source"));
+    } = benchBase(settings, injection.uncertainty, "source");
     const threshold = hertz === null ? plain : { ...plain, hertz };
     const { offset, slope } = inPlace({ parameter: "settings" }, () => lineOf(threshold, way));
     const settable = (share: number, side: Rounding): number => {
