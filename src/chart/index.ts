@@ -1,4 +1,5 @@
 export type { ChartOptions } from "./chart-options";
+export { type CheckChartOptions, checkChart } from "./check-chart";
 export { type NomographOptions, type NomographReading, nomograph } from "./nomograph";
 export { type ChartColours, chartColours } from "./palette";
 export { type SetpointChartOptions, setpointChart } from "./setpoint-chart";

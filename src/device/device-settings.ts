@@ -20,4 +20,6 @@ export const deviceSettings = /* @__PURE__ */ Object.freeze({
   band: true,
   load: true,
   tolerance: true,
+  loop: true,
+  sensor: true,
 } as const);

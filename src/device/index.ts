@@ -1,6 +1,7 @@
 export { bandResponse, type DeviceBand } from "./band-response";
 export { type Device, deviceType, requireDevice, roundings } from "./device";
 export { deviceSettings } from "./device-settings";
+export { loopUse } from "./loop-use";
 export {
   coils,
   contacts,

@@ -16,9 +16,15 @@ import type {
 } from "../trip/index";
 import type {
   AsFoundAsLeft,
+  BenchFact,
   BenchPlan,
+  BenchSignal,
   BenchStep,
+  CheckPoint,
+  CheckPoints,
   DelayTest,
+  InjectionPlan,
+  InjectionStep,
   KnownCheckResult,
   Linearity,
   LinearityPoint,
@@ -54,10 +60,16 @@ export interface VerificationAnswers {
   readonly "as found as left": AsFoundAsLeft;
   readonly linearity: Linearity;
   readonly "linearity point": LinearityPoint;
+  readonly "check points": CheckPoints;
+  readonly "check point": CheckPoint;
   readonly "switching point": SwitchingPoint;
   readonly "delay test": DelayTest;
   readonly margins: Margins;
   readonly "bench plan": BenchPlan;
+  readonly "bench fact": BenchFact;
+  readonly "bench signal": BenchSignal;
   readonly "bench step": BenchStep;
+  readonly "injection plan": InjectionPlan;
+  readonly "injection step": InjectionStep;
   readonly "shaker reach": ShakerReach;
 }

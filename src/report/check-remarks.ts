@@ -67,18 +67,24 @@ export function pairRemarks({ asFound, asLeft, meaning }: AsFoundAsLeft): string
 }
 
 /** The same of several levels; of those that read low and do not pass, the worst is told. */
-export function linearityRemarks({ points, verdict }: Linearity): string[] {
+export function linearityRemarks(found: Linearity): string[] {
+  const isUncertain = found.points.some(({ parts }) => parts.length > 0);
+  return [
+    ...(isUncertain ? ["slope, offset and the line are those of the best values"] : []),
+    ...severalRemarks(found.points),
+  ];
+}
+
+/** The same of several checks. */
+export function severalRemarks(points: readonly KnownCheckResult[]): string[] {
   const [lowest] = points
     .filter((point) => point.verdict !== "pass" && point.error < 0)
     .sort((a, b) => a.errorPercent - b.errorPercent);
   return [
-    ...(points.some(({ parts }) => parts.length > 0)
-      ? ["slope, offset and the line are those of the best values"]
-      : []),
     ...new Set(points.flatMap((point) => ownCautions(point))),
     ...points.flatMap((point) => uncertaintyRemarks(point, `at ${format(point.known)}: `)),
     ...points.flatMap((point) => loopRemarks(point, `at ${format(point.known)}: `)),
     ...(lowest === undefined ? [] : lateRemarks(lowest, `at ${format(lowest.known)}: `)),
-    ...(verdict === "fail" ? [foundMeanings.fail] : []),
+    ...(points.some(({ verdict }) => verdict === "fail") ? [foundMeanings.fail] : []),
   ];
 }

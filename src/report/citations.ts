@@ -12,21 +12,28 @@ function citedText(source: Source): string {
     .join("; ");
 }
 
+/** Whether a sheet that is signed may rest on a source: not on memory, and not on a page whose making is unknown. */
+function isFit({ provenance, title }: Source): boolean {
+  return title === "common practice, no source" || (provenance !== "memory" && provenance !== "reported");
+}
+
 /** Reasons with the number of their source, and the sources in that order. */
 interface Citations {
   readonly reasons: readonly { readonly about: string; readonly text: string }[];
-  /** Each source once; the first is number 1. */
-  readonly sources: readonly string[];
+  /** Each source once, by its number from 1, and whether a sheet that is signed may rest on it. */
+  readonly sources: readonly { readonly number: number; readonly text: string; readonly isFit: boolean }[];
 }
 
 /** Reasons under what they are about, each with the number of its source behind it. */
 function citations(groups: readonly (readonly [about: string, reasons: readonly Reason[]])[]): Citations {
-  const sources: string[] = [];
+  const sources: { number: number; text: string; isFit: boolean }[] = [];
   const reasons = groups.flatMap(([about, list]) =>
     list.map(({ text, source }) => {
       const cited = citedText(source);
-      if (!sources.includes(cited)) sources.push(cited);
-      return { about, text: `${text} [${sources.indexOf(cited) + 1}]` };
+      const known = sources.find((one) => one.text === cited);
+      const one = known ?? { number: sources.length + 1, text: cited, isFit: isFit(source) };
+      if (known === undefined) sources.push(one);
+      return { about, text: `${text} [${one.number}]` };
     }),
   );
   return { reasons, sources };

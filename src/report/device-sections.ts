@@ -4,8 +4,9 @@ import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
 
 /** The section for facts about machine, sensor and device. */
-export function factsSection(facts: NonNullable<SheetRequest["facts"]>): SheetSection {
-  return { title: "Machine, sensor and device", table: { columns: ["", ""], rows: Object.entries(facts) } };
+export function factsSection({ facts = {}, toFill = [] }: SheetRequest): SheetSection[] {
+  const rows = [...Object.entries(facts), ...toFill.map((name) => [name, ""])];
+  return rows.length === 0 ? [] : [{ title: "Machine, sensor and device", table: { columns: ["", ""], rows } }];
 }
 
 /** The section for the settings as they are in the device. */

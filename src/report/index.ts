@@ -1,4 +1,4 @@
-export { checkRemarks, linearityRemarks, pairRemarks } from "./check-remarks";
+export { checkRemarks, linearityRemarks, pairRemarks, severalRemarks } from "./check-remarks";
 export { proposalCitations } from "./citations";
 export { confirmationSheet } from "./confirmation-sheet";
 export { setpointSheet } from "./setpoint-sheet";
@@ -6,5 +6,5 @@ export type { Sheet, SheetSection, SheetTable } from "./sheet";
 export { sheetHtml } from "./sheet-html";
 export { sheetJson } from "./sheet-json";
 export { sheetMarkdown } from "./sheet-markdown";
-export type { SheetRequest } from "./sheet-request";
+export type { SheetPicture, SheetRequest } from "./sheet-request";
 export { signed } from "./verification-sections";

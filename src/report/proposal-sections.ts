@@ -61,6 +61,29 @@ function setpointRow(name: string, setpoint: ProposedSetpoint | null): string[] 
   ];
 }
 
+/** The sources that a sheet rests on, and those that have to be checked before it is signed, with room for that. */
+function sourceSections(sources: ReturnType<typeof proposalCitations>["sources"]): SheetSection[] {
+  const citable = sources.filter(({ isFit }) => isFit);
+  const unfit = sources.filter(({ isFit }) => !isFit);
+  const row = ({ number, text }: (typeof sources)[number]): string[] => [`[${number}]`, text];
+  return [
+    ...(citable.length === 0
+      ? []
+      : [{ title: "Sources of the rules", table: { columns: ["", "source"], rows: citable.map(row) } }]),
+    ...(unfit.length === 0
+      ? []
+      : [
+          {
+            title: "NOT FIT TO SIGN until checked against a printed copy",
+            table: {
+              columns: ["", "named, and not known well enough to be cited", "printed copy, page; checked by, on"],
+              rows: unfit.map((one) => [...row(one), ""]),
+            },
+          },
+        ]),
+  ];
+}
+
 /** The sections for proposed setpoints: numbers, warnings, reasons and sources. */
 export function proposalSections(proposal: Proposal): SheetSection[] {
   const { alarm, trip, raised, statistical, delay, hysteresis, warnings, as, provenance, verified } = proposal;
@@ -100,9 +123,6 @@ export function proposalSections(proposal: Proposal): SheetSection[] {
       title: "Reasons, with the number of the source",
       table: { columns: ["", "reason"], rows: cited.reasons.map(({ about, text }) => [about, text]) },
     },
-    {
-      title: "Sources of the rules",
-      table: { columns: ["", "source"], rows: cited.sources.map((text, i) => [`[${i + 1}]`, text]) },
-    },
+    ...sourceSections(cited.sources),
   ];
 }

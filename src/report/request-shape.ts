@@ -101,7 +101,12 @@ export function requestShape(): ShapeOf<SheetRequest> {
     cautions: ["text"],
   } as const;
 
-  const check = { ...point, shown: readingShape } as const satisfies ShapeOf<NonNullable<SheetRequest["check"]>>;
+  const check = {
+    ...point,
+    toleranceBelow: orNothing("number"),
+    shown: readingShape,
+    expected: orNothing(readingShape),
+  } as const satisfies ShapeOf<NonNullable<SheetRequest["check"]>>;
   const switching = { ...point, between: ["number"] } as const satisfies ShapeOf<
     NonNullable<SheetRequest["tripPoint"]>
   >;
@@ -118,6 +123,15 @@ export function requestShape(): ShapeOf<SheetRequest> {
     assumed: assumedShape,
   } as const satisfies ShapeOf<NonNullable<SheetRequest["linearity"]>>;
 
+  const named = { ...check, point: "text" } as const;
+
+  const points = {
+    points: [named],
+    worst: named,
+    verdict: "text",
+    assumed: assumedShape,
+  } as const satisfies ShapeOf<NonNullable<SheetRequest["points"]>>;
+
   const plan = {
     threshold: readingShape,
     reset: readingShape,
@@ -126,17 +140,19 @@ export function requestShape(): ShapeOf<SheetRequest> {
       {
         number: "number",
         what: "text",
-        hertz: "number",
-        speed: "number",
+        hertz: "number or null",
+        speed: "number or null",
         level: orNull(readingShape),
         displacement: orNull(readingShape),
         acceleration: orNull(readingShape),
+        signals: orNothing([{ value: "number", type: "text", by: "text" }]),
         possible: "truth",
         limitedBy: ["text"],
         expect: "text",
       },
     ],
     possible: "truth",
+    told: orNothing([{ name: "text", text: "text" }]),
     before: ["text"],
     notes: ["text"],
     cautions: ["text"],
@@ -145,6 +161,8 @@ export function requestShape(): ShapeOf<SheetRequest> {
   return {
     machine: (value: string) => requireText(value, "what the machine is called", { option: "machine" }),
     facts: orNothing(factsShape),
+    toFill: orNothing(["text"]),
+    picture: orNothing({ svg: "text", text: "text", file: orNothing("text") }),
     baseline: orNothing(baselineShape),
     proposal: orNothing(proposal),
     settings: orNothing((value: TripSettings) => new TripLogic(value)),
@@ -158,6 +176,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
       assumed: assumedShape,
     }),
     linearity: orNothing(linearity),
+    points: orNothing(points),
     tripPoint: orNothing(switching),
     resetPoint: orNothing(switching),
     delay: orNothing({

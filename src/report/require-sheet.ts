@@ -14,6 +14,7 @@ export function requireSheet(sheet: Sheet): Sheet {
     subject: "text",
     cautions: ["text"],
     sections: [{ title: "text", text: lines, table, list: lines }],
+    picture: orNothing({ svg: "text", text: "text", file: orNothing("text") }),
     blanks: ["text"],
     data: {},
   } as const satisfies { readonly [Name in keyof Sheet]: unknown };

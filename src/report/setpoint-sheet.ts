@@ -5,7 +5,7 @@ import { requestShape } from "./request-shape";
 import type { Sheet } from "./sheet";
 import { sheetAssumptions } from "./sheet-assumptions";
 import type { SheetRequest } from "./sheet-request";
-import { checkSections, planSection } from "./verification-sections";
+import { checkSections, planSections } from "./verification-sections";
 
 /** The lines that people fill in; no name and no date is put in by itself. */
 const BLANKS = [
@@ -41,22 +41,23 @@ export function setpointSheet(request: SheetRequest): Sheet {
       "a part of a sheet",
     );
     for (const [name, shape] of Object.entries(shapes)) requireShape(request[name as keyof SheetRequest], shape, name);
-    const { machine, facts, baseline, proposal, settings, plan, remarks = [] } = request;
+    const { machine, picture, baseline, proposal, settings, plan, remarks = [] } = request;
     const assumed = sheetAssumptions(request);
     return {
       title: "Setpoints and verification",
       subject: machine,
       cautions,
       sections: [
-        ...(facts === undefined ? [] : [factsSection(facts)]),
+        ...factsSection(request),
         ...(baseline === undefined ? [] : [baselineSection(baseline)]),
         ...(proposal === undefined ? [] : proposalSections(proposal)),
         ...(settings === undefined ? [] : [settingsSection(settings)]),
         ...checkSections(request),
-        ...(plan === undefined ? [] : [planSection(plan)]),
+        ...(plan === undefined ? [] : planSections(plan)),
         ...(assumed.length === 0 ? [] : [{ title: "Assumed", list: assumed }]),
         ...(remarks.length === 0 ? [] : [{ title: "Remarks", list: remarks }]),
       ],
+      ...(picture !== undefined && { picture }),
       blanks: BLANKS,
       data: request,
     };

@@ -4,7 +4,8 @@ import type { SheetRequest } from "./sheet-request";
 
 /** What was assumed anywhere on the whole way to what a sheet says, in words. */
 export function sheetAssumptions(request: SheetRequest): string[] {
-  const { baseline, proposal, settings, check, asFoundAsLeft, linearity, tripPoint, resetPoint, plan } = request;
+  const { baseline, proposal, settings, check, asFoundAsLeft, linearity, points, tripPoint, resetPoint, plan } =
+    request;
   const parts = [
     baseline,
     proposal,
@@ -12,6 +13,7 @@ export function sheetAssumptions(request: SheetRequest): string[] {
     check,
     asFoundAsLeft,
     linearity,
+    points,
     tripPoint,
     resetPoint,
     plan,

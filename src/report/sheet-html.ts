@@ -1,6 +1,7 @@
 import { markupText, requireText, withParameters } from "../core/index";
 import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
+import { wellFormed } from "./well-formed";
 
 const STYLE = `
   :root { color-scheme: light; }
@@ -14,6 +15,8 @@ const STYLE = `
   tr, li { break-inside: avoid; }
   td:empty:last-child { min-width: 5rem; }
   .cautions { border: 1px solid #111; padding: .3rem .8rem; margin: .8rem 0; }
+  .picture { break-inside: avoid; text-align: center; }
+  .picture img { max-width: 100%; height: auto; }
   .blanks td:last-child { width: 65%; border-bottom: 1px solid #111; height: 2rem; }
   @page { margin: 18mm; }
   @media print { body { margin: 0; max-width: none; padding: 0; font-size: 10pt; } }
@@ -34,6 +37,11 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
   ].join("");
 }
 
+/** A picture as an image: what is in it stays apart from the page, and runs nothing. */
+function pictureText({ svg, text }: NonNullable<Sheet["picture"]>): string {
+  return `<p class="picture"><img alt="${markupText(text)}" src="data:image/svg+xml,${encodeURIComponent(wellFormed(svg))}"></p>\n`;
+}
+
 /**
  * A sheet as one HTML page that stands alone, set for paper.
  *
@@ -50,7 +58,7 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
  */
 export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
   return withParameters({ sheet, language }, () => {
-    const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
+    const { title, subject, cautions, sections, picture, blanks } = requireSheet(sheet);
     requireText(language, 'the language of a page, such as "en-GB"', { parameter: "language" });
     return `<!doctype html>
 <html lang="${markupText(language)}">
@@ -65,7 +73,7 @@ export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
 <p>${markupText(subject)}</p>
 <div class="cautions">
 ${cautions.map((one) => `<p>${markupText(one)}</p>\n`).join("")}</div>
-${sections.map(sectionText).join("")}<h2>Signed</h2>
+${sections.map(sectionText).join("")}${picture === undefined ? "" : pictureText(picture)}<h2>Signed</h2>
 <table class="blanks">
 <tbody>
 ${blanks.map((one) => `<tr><td>${markupText(one)}</td><td></td></tr>\n`).join("")}</tbody>

@@ -2,6 +2,7 @@ import { withParameters } from "../core/index";
 import { markdownText } from "./markdown-text";
 import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
+import { wellFormed } from "./well-formed";
 
 function tableText({ columns, rows }: SheetTable): string {
   const line = (cells: readonly string[]): string => `| ${cells.map(markdownText).join(" | ")} |\n`;
@@ -16,6 +17,13 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
     ...(list.length === 0 ? [] : [list.map((one) => `- ${markdownText(one)}\n`).join("")]),
   ];
   return parts.join("\n");
+}
+
+/** A picture in its file; in words where it is in none. */
+function pictureText({ text, file }: NonNullable<Sheet["picture"]>): string {
+  if (file === undefined) return `Picture in words: ${markdownText(text)}\n`;
+  const address = encodeURI(wellFormed(file)).replace(/[()]/g, (one) => `%${one.charCodeAt(0).toString(16)}`);
+  return `![${markdownText(text)}](${address})\n`;
 }
 
 /**
@@ -33,12 +41,13 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  */
 export function sheetMarkdown(sheet: Sheet): string {
   return withParameters({ sheet }, () => {
-    const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
+    const { title, subject, cautions, sections, picture, blanks } = requireSheet(sheet);
     const parts = [
       `# ${markdownText(title)}\n`,
       `${markdownText(subject)}\n`,
       cautions.map((one) => `> ${markdownText(one)}\n`).join(">\n"),
       ...sections.map(sectionText),
+      ...(picture === undefined ? [] : [pictureText(picture)]),
       "## Signed\n",
       `| | |\n| --- | --- |\n${blanks.map((one) => `| ${markdownText(one)} | ${"\\_".repeat(28)} |\n`).join("")}`,
     ];

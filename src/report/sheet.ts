@@ -1,3 +1,5 @@
+import type { SheetPicture } from "./sheet-request";
+
 /** A table of a sheet: titles and rows of text. */
 export interface SheetTable {
   readonly columns: readonly string[];
@@ -19,6 +21,8 @@ export interface Sheet {
   readonly subject: string;
   readonly cautions: readonly string[];
   readonly sections: readonly SheetSection[];
+  /** A picture in front of what is signed. */
+  readonly picture?: SheetPicture;
   /** Lines to fill in by hand. */
   readonly blanks: readonly string[];
   /** What the sheet was made of, as data. */

@@ -1,10 +1,33 @@
 import { format, significant } from "../reading/index";
-import type { BenchPlan, DelayTest, KnownCheckResult, Linearity, SwitchingPoint } from "../verification/index";
-import { checkRemarks, linearityRemarks, pairRemarks } from "./check-remarks";
+import type {
+  BenchPlan,
+  BenchStep,
+  CheckPoints,
+  DelayTest,
+  InjectionPlan,
+  InjectionStep,
+  KnownCheckResult,
+  Linearity,
+  SwitchingPoint,
+} from "../verification/index";
+import { expectedReading, signalText } from "../verification/index";
+import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks } from "./check-remarks";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
 
-const CHECK_COLUMNS = ["", "known", "shown", "error", "%", "dB", "tolerance", "uncertainty (k = 2)", "verdict"];
+const CHECK_COLUMNS = [
+  "",
+  "at",
+  "known",
+  "should show",
+  "shown",
+  "error",
+  "%",
+  "dB",
+  "tolerance",
+  "uncertainty (k = 2)",
+  "verdict",
+];
 
 /** A share beyond the noise of a calculation and below the digits shown. */
 const NOISE = 3.6e-15;
@@ -14,11 +37,18 @@ export function signed(value: number, digits = 2): string {
   return value === 0 ? "0" : `${value < 0 ? "-" : "+"}${significant(Math.abs(value) * (1 + NOISE), digits)}`;
 }
 
-function checkRow(name: string, check: KnownCheckResult | Omit<KnownCheckResult, "shown">): string[] {
+/** A frequency with the speed of it beside; empty where none is told. */
+function frequencyText(hertz: number | null | undefined): string {
+  return typeof hertz === "number" ? `${significant(hertz)} Hz, ${significant(60 * hertz, 4)} r/min` : "";
+}
+
+function checkRow(name: string, check: KnownCheckResult | Omit<SwitchingPoint, "between">): string[] {
   const { known, indicated, as: unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
   return [
     name,
+    frequencyText(known.hertz),
     format(known, { digits: 4 }),
+    ...("shown" in check ? [format(expectedReading(check))] : []),
     format("shown" in check ? check.shown : indicated, { digits: 4 }),
     `${signed(error)} ${unit}`,
     signed(errorPercent),
@@ -47,6 +77,20 @@ function linearitySection(found: Linearity): SheetSection {
   };
 }
 
+function pointsSection({ points, worst, verdict }: CheckPoints): SheetSection {
+  const rules = new Set(points.map(({ rule, ruleText }) => `decision rule: ${rule}; ${ruleText}`));
+  return {
+    title: "Checks against known vibrations",
+    table: { columns: CHECK_COLUMNS, rows: points.map((point) => checkRow(point.point, point)) },
+    list: [
+      ...rules,
+      `worst point ${worst.point}: ${signed(worst.errorPercent)} %`,
+      `verdict: ${verdict}`,
+      ...severalRemarks(points),
+    ],
+  };
+}
+
 function delaySection({ set, measured, worstError, tolerance, verdict }: DelayTest): SheetSection {
   return {
     title: "Delay",
@@ -59,7 +103,7 @@ function delaySection({ set, measured, worstError, tolerance, verdict }: DelayTe
 
 /** The sections for all that was proven. */
 export function checkSections(request: SheetRequest): SheetSection[] {
-  const { known, check, asFoundAsLeft, linearity, tripPoint, resetPoint, delay } = request;
+  const { known, check, asFoundAsLeft, linearity, points, tripPoint, resetPoint, delay } = request;
   const rows = [
     ...(check === undefined ? [] : [checkRow("check", check)]),
     ...(asFoundAsLeft === undefined
@@ -91,31 +135,54 @@ export function checkSections(request: SheetRequest): SheetSection[] {
           },
         ]),
     ...(linearity === undefined ? [] : [linearitySection(linearity)]),
+    ...(points === undefined ? [] : [pointsSection(points)]),
     ...(switching.length === 0
       ? []
-      : [{ title: "Trip and reset point", table: { columns: CHECK_COLUMNS.with(1, "set"), rows: switching } }]),
+      : [
+          {
+            title: "Trip and reset point",
+            table: {
+              columns: CHECK_COLUMNS.filter((column) => column !== "should show").with(2, "set"),
+              rows: switching,
+            },
+          },
+        ]),
     ...(delay === undefined ? [] : [delaySection(delay)]),
   ];
 }
 
-/** The section for a bench plan, with a column to fill in. */
-export function planSection({ before, steps, notes }: BenchPlan): SheetSection {
-  return {
-    title: "Bench test",
-    text: before,
-    table: {
-      columns: ["", "do", "Hz", "level", "displacement", "acceleration", "expect", "found"],
-      rows: steps.map(({ number, what, hertz, level, displacement, acceleration, limitedBy, expect }) => [
-        `${number}`,
-        what,
-        level === null ? "" : significant(hertz),
-        level === null ? "" : format(level),
-        displacement === null ? "" : format(displacement),
-        acceleration === null ? "" : format(acceleration),
-        limitedBy.length === 0 ? expect : `NOT POSSIBLE (${limitedBy.join(", ")})`,
-        "",
-      ]),
+/** What a step asks for, and what it is as a signal. */
+function levelTexts({ level, displacement, acceleration, signals = [] }: InjectionStep | BenchStep): string {
+  const texts = [level, displacement, acceleration].flatMap((one) => (one === null ? [] : [format(one)]));
+  return [...texts, ...signals.map(signalText)].join(", ");
+}
+
+/** The sections for a bench plan: what it was made for, and its steps with a column to fill in. */
+export function planSections({ told, before, steps, notes }: BenchPlan | InjectionPlan): SheetSection[] {
+  return [
+    ...(told === undefined
+      ? []
+      : [
+          {
+            title: "Settings, and what they are proven with",
+            table: { columns: ["", ""], rows: told.map(({ name, text }) => [name, text]) },
+          },
+        ]),
+    {
+      title: "Bench test",
+      text: before,
+      table: {
+        columns: ["", "do", "at", "level", "expect", "found"],
+        rows: steps.map((step) => [
+          `${step.number}`,
+          step.what,
+          step.level === null ? "" : frequencyText(step.hertz),
+          levelTexts(step),
+          step.limitedBy.length === 0 ? step.expect : `NOT POSSIBLE (${step.limitedBy.join(", ")})`,
+          "",
+        ]),
+      },
+      list: notes,
     },
-    list: notes,
-  };
+  ];
 }

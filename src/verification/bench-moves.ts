@@ -8,6 +8,21 @@ import { failureMoves } from "./failure-moves";
 /** The step that proves the trip and its delay. */
 export const TAKE_TIME = "raise to above the threshold and take the time";
 
+/** What gives the level, in words. */
+export interface BenchWords {
+  readonly source: "shaker" | "source";
+  /** How it gives none. */
+  readonly off: string;
+  /** What is taken away from the device and given back. */
+  readonly input: "sensor" | "signal";
+}
+
+export const SHAKER_WORDS: BenchWords = /* @__PURE__ */ Object.freeze({
+  source: "shaker",
+  off: "shaker off",
+  input: "sensor",
+});
+
 /** The numbers that the moves are made of. */
 export interface BenchNumbers {
   /** Tolerance of the device as a share of the threshold, below 1. */
@@ -27,6 +42,7 @@ export interface BenchNumbers {
   readonly settable: (share: number, side: Rounding) => number;
   /** The tolerance as it was stated. */
   readonly within: string;
+  readonly words: BenchWords;
 }
 
 /** What a healthy output does at a level, and what it is then. */
@@ -58,7 +74,7 @@ function readingMoves(numbers: BenchNumbers): BenchMove[] {
  * The level at which a device within its tolerance surely reads at least a share of the threshold, and the one at which it
  * surely reads less, as far as the shaker is known. Both are rounded away from that share, so that they prove it still.
  */
-function sureLevels(share: number, { tolerance, uncertainty, response, settable }: BenchNumbers) {
+export function sureLevels(share: number, { tolerance, uncertainty, response, settable }: BenchNumbers) {
   const level = share / response;
   const off = (1 - tolerance) * (1 - uncertainty);
   return {
@@ -68,7 +84,7 @@ function sureLevels(share: number, { tolerance, uncertainty, response, settable 
 }
 
 /** A level of this share or more: the one of the shaker, where that is enough. */
-function atLeast(share: number, { own }: BenchNumbers): number {
+export function atLeast(share: number, { own }: BenchNumbers): number {
   return own !== undefined && own >= share ? own : share;
 }
 
@@ -80,11 +96,11 @@ function belowReset(share: number, { own }: BenchNumbers): Pick<BenchMove, "what
 }
 
 /** The step between one that sets the output, or may, and one that expects it clear. */
-export function clearMove(settings: BenchSettings, output: Output): BenchMove {
+export function clearMove(settings: BenchSettings, output: Output, { off }: BenchWords): BenchMove {
   const { latching, offDelay = 0 } = settings;
   const isSet = output === "set";
-  const waited = offDelay > 0 ? `shaker off for ${offDelay} s` : "shaker off";
-  const reset = isSet ? "shaker off, reset by hand" : "shaker off, reset by hand if the output is set";
+  const waited = offDelay > 0 ? `${off} for ${offDelay} s` : off;
+  const reset = `${off}, reset by hand${isSet ? "" : " if the output is set"}`;
   const clears = latching ? "the output clears" : clearsText(settings);
   return {
     what: latching ? reset : waited,
@@ -106,7 +122,7 @@ export function setMove(settings: BenchSettings, numbers: BenchNumbers): BenchMo
 
 /** Steps for reset and latch, from a tripped output. */
 function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
-  const { resetShare, reset, response, own } = numbers;
+  const { resetShare, reset, response, own, words } = numbers;
   const { latching } = settings;
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
@@ -125,7 +141,7 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
           share: own === undefined ? null : resetShare,
           from: "set",
           leaves: "clear",
-          expect: `a level between threshold and reset level of ${reset} cannot be proven: the hysteresis is no larger than what device and shaker may be off; hold the level noted against the one at which the output set`,
+          expect: `a level between threshold and reset level of ${reset} cannot be proven: the hysteresis is no larger than what device and ${words.source} may be off; hold the level noted against the one at which the output set`,
         };
   if (latching) {
     return [
@@ -150,7 +166,7 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
 /** The steps of a bench test at its first frequency. */
 export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
   const { onDelay } = settings;
-  const { threshold } = numbers;
+  const { threshold, words } = numbers;
   const { over: sure, under } = sureLevels(1, numbers);
   const over = atLeast(sure, numbers);
   const reads = under * numbers.response;
@@ -162,7 +178,7 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
     {
       what: `hold just below the threshold for ${wait} s`,
       share: under,
-      expect: `no trip${healthy}: the device reads about ${numbers.text(reads)}, ${Number((100 * (1 - reads)).toPrecision(2))} % below the threshold of ${threshold}, as far as device and shaker may be off`,
+      expect: `no trip${healthy}: the device reads about ${numbers.text(reads)}, ${Number((100 * (1 - reads)).toPrecision(2))} % below the threshold of ${threshold}, as far as device and ${words.source} may be off`,
       from: "clear",
     },
     ...(onDelay > 0
@@ -184,5 +200,5 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
       leaves: "set",
     },
   ];
-  return [...readingMoves(numbers), ...trip, ...resetMoves(settings, numbers), ...failureMoves(settings)];
+  return [...readingMoves(numbers), ...trip, ...resetMoves(settings, numbers), ...failureMoves(settings, words.input)];
 }

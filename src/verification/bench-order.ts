@@ -1,12 +1,15 @@
 import type { BenchMove, Output } from "./bench-move";
+import type { BenchWords } from "./bench-moves";
 
-/** A move at a frequency. */
-export type PlacedMove = BenchMove & { readonly hertz: number };
+/** A move at a frequency; null where a current is injected, which has none. */
+export type PlacedMove<At extends number | null = number | null> = BenchMove & { readonly hertz: At };
 
 /** The moves between two others: one that clears an output that is set or may be, and one that sets it again. */
 export interface Between {
   readonly clear: (output: Output) => BenchMove;
   readonly set: BenchMove;
+  /** What gives the level. */
+  readonly source: BenchWords["source"];
 }
 
 /**
@@ -16,14 +19,14 @@ export interface Between {
  *
  * @param can - whether the shaker can do a move; one that it cannot do changes nothing
  */
-export function orderedMoves(
-  moves: readonly PlacedMove[],
-  can: (move: PlacedMove) => boolean,
-  { clear, set }: Between,
-): PlacedMove[] {
-  const ordered: PlacedMove[] = [];
+export function orderedMoves<At extends number | null>(
+  moves: readonly PlacedMove<At>[],
+  can: (move: PlacedMove<At>) => boolean,
+  { clear, set, source }: Between,
+): PlacedMove<At>[] {
+  const ordered: PlacedMove<At>[] = [];
   let output = "clear" as Output;
-  const take = (move: PlacedMove): void => {
+  const take = (move: PlacedMove<At>): void => {
     ordered.push(move);
     if (can(move)) output = move.leaves ?? output;
   };
@@ -36,7 +39,7 @@ export function orderedMoves(
       take({ ...set, hertz });
       take(move);
     } else {
-      ordered.push({ ...move, expect: `if the output is set, which this shaker does not do: ${expect}` });
+      ordered.push({ ...move, expect: `if the output is set, which this ${source} does not do: ${expect}` });
     }
   }
   return ordered;

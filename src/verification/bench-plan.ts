@@ -1,4 +1,4 @@
-import { amountAmplitude, convertAmplitude, derivedAmplitude, linearTypeOf } from "../amplitude/index";
+import { convertAmplitude, linearTypeOf } from "../amplitude/index";
 import {
   cautions,
   finiteResult,
@@ -9,65 +9,57 @@ import {
   VeladisError,
   withParameters,
 } from "../core/index";
-import { resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
-import {
-  type Amplitude,
-  type Assumption,
-  format,
-  type Rounding,
-  significant,
-  union,
-  wholeSteps,
-} from "../reading/index";
+import { format, type Rounding, significant, union, wholeSteps } from "../reading/index";
+import { benchBase, levelOfMove } from "./bench-base";
 import type { Output } from "./bench-move";
-import { type BenchNumbers, benchMoves, clearMove, setMove, TAKE_TIME } from "./bench-moves";
+import { type BenchNumbers, benchMoves, clearMove, SHAKER_WORDS, setMove, TAKE_TIME } from "./bench-moves";
 import { IN_BAND, notesOn, responseOf, saidBefore } from "./bench-notes";
 import { orderedMoves, type PlacedMove } from "./bench-order";
 import { type BenchSettings, requireBenchSettings } from "./bench-settings";
-import { resolutionOf, type Shaker, shakerReach } from "./shaker";
-import { expandedMargins } from "./tolerance";
-
-/** One step of a bench test. */
-export interface BenchStep {
-  readonly number: number;
-  readonly what: string;
-  readonly hertz: number;
-  /** r/min of the same frequency. */
-  readonly speed: number;
-  /** Level of the shaker in the device's unit; null for a step without vibration. */
-  readonly level: Amplitude | null;
-  readonly displacement: Amplitude | null;
-  readonly acceleration: Amplitude | null;
-  /** Whether the shaker can give it. */
-  readonly possible: boolean;
-  /** What forbids it. */
-  readonly limitedBy: readonly string[];
-  readonly expect: string;
-}
-
-/** A bench test step by step. */
-export interface BenchPlan {
-  readonly threshold: Amplitude;
-  readonly reset: Amplitude;
-  /** What was assumed in threshold and reset level, and in what the shaker has to give and can. */
-  readonly assumed: readonly Assumption[];
-  readonly steps: readonly BenchStep[];
-  /** Whether the shaker can do all of it. */
-  readonly possible: boolean;
-  /** Before the first step: what this shaker leaves unproven, then what is done for safety. */
-  readonly before: readonly string[];
-  /** On the steps, and on what is done after the last. */
-  readonly notes: readonly string[];
-  readonly cautions: readonly string[];
-}
+import { loopNotes, signalsAt } from "./bench-signals";
+import type { BenchPlan, BenchStep } from "./bench-step";
+import { settingsTold, shakerTold } from "./bench-told";
+import { fixedHertz, resolutionOf, type Shaker, shakerReach } from "./shaker";
 
 /** ISO 2954's reference frequency, the third-octave 10^(19/10) Hz; read in a survey that quotes the standard. */
-const REFERENCE: Frequency = "79.4 Hz";
+export const REFERENCE: Frequency = "79.4 Hz";
+
+/** How far apart two frequencies are, in octaves. */
+function octaves(one: number, other: number): number {
+  return Math.abs(Math.log2(one / other));
+}
+
+/** The frequency of a shaker to test at where none is asked for: of fixed ones in the band, the nearest to the reference. */
+function usualFrequency(settings: BenchSettings, shaker: Shaker): Frequency {
+  const fixed = fixedHertz(shaker);
+  if (fixed === undefined) return REFERENCE;
+  const inBand = fixed.filter((hertz) => responseOf(settings, hertz) >= IN_BAND);
+  const reference = hertzOf(REFERENCE);
+  const hertz = (inBand.length > 0 ? inBand : fixed).reduce((a, b) =>
+    octaves(b, reference) < octaves(a, reference) ? b : a,
+  );
+  return { hertz };
+}
+
+/** The frequencies to test at in hertz; one that is given twice is tried once. */
+function frequenciesOf(settings: BenchSettings, shaker: Shaker): readonly [number, ...number[]] {
+  const place = { parameter: "settings", option: "frequencies" };
+  const given = requireList<Frequency>(
+    settings.frequencies ?? [usualFrequency(settings, shaker)],
+    "a list of frequencies",
+    { option: "frequencies" },
+  );
+  const [main, ...others] = new Set(given.map((one, index) => inPlace({ ...place, index }, () => hertzOf(one))));
+  if (main !== undefined) return [main, ...others];
+  throw new VeladisError("missing-option", { expected: "at least one frequency to test at", received: "nothing" });
+}
 
 /**
  * The steps of a bench test that proves reading, trip point, reset point, delay, latch, power loss and sensor fault,
  * with what the shaker must give and whether it can.
+ *
+ * Where loop or sensor are told with the settings, each step tells the signal at its level.
  *
  * @param settings - as stored in the device; the settings of a `TripLogic` serve
  * @param shaker - the limits of the reference shaker
@@ -95,37 +87,10 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       requireGiven(settings, "settings with threshold, hysteresis, onDelay and latching", { parameter: "settings" }),
     );
     requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" });
-    const threshold = thresholdOf(settings);
-    const reset = resetLevel(threshold, settings.hysteresis);
-    // a shaker of one frequency proves nothing at another
-    const edge = (option: "lowest" | "highest"): number =>
-      inPlace({ parameter: "shaker", option }, () => hertzOf(shaker[option]));
-    const isOne = edge("lowest") === edge("highest");
-    const usual = isOne ? shaker.lowest : REFERENCE;
-    const given = requireList<Frequency>(settings.frequencies ?? [usual], "a list of frequencies", {
-      option: "frequencies",
-    });
-    // one that is given twice is tried once
-    const frequencies = [
-      ...new Set(
-        given.map((one, index) => inPlace({ parameter: "settings", option: "frequencies", index }, () => hertzOf(one))),
-      ),
-    ];
+    const { threshold, reset, numbers, assumed: first } = benchBase(settings, shaker.uncertainty, "shaker");
+    const frequencies = frequenciesOf(settings, shaker);
     const [main, ...others] = frequencies;
-    if (main === undefined) {
-      throw new VeladisError("missing-option", { expected: "at least one frequency to test at", received: "nothing" });
-    }
-    const uncertainty = shaker.uncertainty === undefined ? 0 : expandedMargins(shaker.uncertainty, threshold).above;
     const load = settings.load === undefined ? "0 kg" : settings.load;
-    const allowed = amountAmplitude(settings.tolerance ?? "5 %", threshold);
-    const tolerance = finiteResult(allowed.value / threshold.value);
-    if (tolerance >= 1 || uncertainty >= threshold.value) {
-      throw new VeladisError("out-of-range", {
-        expected:
-          "a tolerance of the device and an uncertainty of the shaker below the threshold, or no level proves that it trips",
-        received: shown(tolerance >= 1 ? settings.tolerance : shaker.uncertainty),
-      });
-    }
     const response = inPlace({ parameter: "settings" }, () => responseOf(settings, main));
     if (response < IN_BAND) {
       throw new VeladisError("out-of-range", {
@@ -133,37 +98,28 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
         received: `${significant(main)} Hz, where it reads ${significant(response)} of the level`,
       });
     }
-    let assumed = union(reset.assumed, allowed.assumed);
-
-    const levelOf = ({ share, hertz }: PlacedMove): Amplitude | null =>
-      share === null
-        ? null
-        : {
-            ...derivedAmplitude([threshold], Number((threshold.value * share).toPrecision(12)), {
-              ...({ does: "scale", by: share } as const),
-              note: "share of the threshold, as it can be set",
-            }),
-            hertz,
-          };
-    const canDo = (move: PlacedMove): boolean => {
-      const level = levelOf(move);
+    let assumed = first;
+    const canDo = (move: PlacedMove<number>): boolean => {
+      const level = levelOfMove(threshold, move);
       return level === null || shakerReach(level, shaker, load).possible;
     };
-    const stepOf = (move: PlacedMove, number: number): BenchStep => {
+    const stepOf = (move: PlacedMove<number>, number: number): BenchStep => {
       const { what, hertz, expect } = move;
-      const level = levelOf(move);
+      const level = levelOfMove(threshold, move);
       const reach = level === null ? null : shakerReach(level, shaker, load);
       const as = (to: string) => (level === null ? null : convertAmplitude(level, to));
       const [displacement, acceleration] = [as("um pp"), as("g pk")];
-      for (const one of [displacement, acceleration, reach]) assumed = union(assumed, one?.assumed);
+      const signals = level === null ? [] : inPlace({ parameter: "settings" }, () => signalsAt(level, settings));
+      for (const one of [displacement, acceleration, reach, ...signals]) assumed = union(assumed, one?.assumed);
       return Object.freeze({
         number,
         what,
         hertz,
         speed: finiteResult(hertz * 60),
-        level: level && Object.freeze(level),
+        level,
         displacement,
         acceleration,
+        signals: Object.freeze(signals.map(({ signal }) => Object.freeze(signal))),
         possible: reach?.possible ?? true,
         limitedBy: reach?.limitedBy ?? [],
         expect,
@@ -191,37 +147,35 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
         });
       };
     };
-    const texts = (level: number): string => format({ ...threshold, value: level });
     const numbersAt = (hertz: number): BenchNumbers => ({
-      tolerance,
-      uncertainty: finiteResult(uncertainty / threshold.value),
+      ...numbers,
       response: responseOf(settings, hertz),
-      resetShare: reset.value / threshold.value,
       own: ownAt(hertz),
-      reset: texts(reset.value),
-      threshold: texts(threshold.value),
       settable: settableAt(hertz),
-      text: (share) => texts(threshold.value * share),
-      within: settings.tolerance ?? "5 %",
+      words: SHAKER_WORDS,
     });
-    const movesAt = (hertz: number): PlacedMove[] =>
+    const movesAt = (hertz: number): PlacedMove<number>[] =>
       benchMoves(settings, numbersAt(hertz)).map((move) => ({ ...move, hertz }));
     const moves = [...movesAt(main), ...others.flatMap((hertz) => movesAt(hertz).filter(({ reading }) => reading))];
     const between = {
-      clear: (output: Output) => clearMove(settings, output),
+      clear: (output: Output) => clearMove(settings, output, SHAKER_WORDS),
       set: setMove(settings, numbersAt(main)),
+      source: SHAKER_WORDS.source,
     };
     const steps = orderedMoves(moves, canDo, between).map((move, i) => stepOf(move, i + 1));
-    const possible = steps.every((one) => one.possible);
     const sets = steps.some(({ what, possible: can }) => what === TAKE_TIME && can);
     return Object.freeze({
       threshold,
       reset,
       assumed,
       steps: Object.freeze(steps),
-      possible,
-      before: saidBefore(shaker, sets, possible),
-      notes: Object.freeze(notesOn(settings, shaker, frequencies)),
+      possible: steps.every((one) => one.possible),
+      told: Object.freeze([...settingsTold(settings, threshold, reset), ...shakerTold(shaker, load)]),
+      before: saidBefore(shaker, sets, steps),
+      notes: Object.freeze([
+        ...loopNotes({ ...threshold, hertz: main }, settings),
+        ...notesOn(settings, shaker, frequencies),
+      ]),
       cautions,
     });
   });

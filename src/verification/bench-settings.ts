@@ -33,6 +33,10 @@ export interface BenchSettings {
   readonly load?: string;
   /** Tolerance of the device, e.g. `"5 %"`; 5 % if not given. */
   readonly tolerance?: string;
+  /** Range of the 4-20 mA loop that carries the level, e.g. `"0 to 20 mm/s rms"`; each step then tells its current. */
+  readonly loop?: string;
+  /** Sensitivity of the sensor, e.g. `"100 mV/g"`; each step then tells its voltage. */
+  readonly sensor?: string;
 }
 
 /** Refuses settings that a plan would print and that are none; the threshold and what is a share of it apart. */

@@ -3,11 +3,9 @@ import {
   cautions,
   finiteResult,
   inPlace,
-  requireChoice,
   requireGiven,
   requireKnownOptions,
   requirePositive,
-  VeladisError,
   withParameters,
 } from "../core/index";
 import {
@@ -20,8 +18,10 @@ import {
   union,
 } from "../reading/index";
 import { type UncertaintyPart, uncertainAmplitude } from "../uncertainty/index";
+import { decidingRule } from "./deciding-rule";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { errorUncertainty } from "./error-uncertainty";
+import { expectedReading } from "./expected-reading";
 import { atKnownFrequency } from "./known-frequency";
 import { expandedMargins, marginsOf, type ToleranceText } from "./tolerance";
 
@@ -47,6 +47,8 @@ export interface KnownCheckResult extends Decision {
   readonly known: Amplitude;
   /** As it was shown. */
   readonly shown: Amplitude;
+  /** What it should show: the known level in unit and detector as shown; no key in texts of earlier releases. */
+  readonly expected?: Amplitude;
   /** In unit and detector of the known level. */
   readonly indicated: Amplitude;
   /** Unit and detector of error, tolerance and uncertainty. */
@@ -58,6 +60,8 @@ export interface KnownCheckResult extends Decision {
   readonly errorDecibels: number | null;
   /** The tolerance as an amount above the known level. */
   readonly tolerance: number;
+  /** The same below it; of a tolerance in decibels a little less; no key in texts of earlier releases. */
+  readonly toleranceBelow?: number;
   /** The expanded uncertainty (k = 2) of the error as an amount, all that is stated put together; null without one. */
   readonly uncertainty: number | null;
   /** What it is made of, the largest in front; empty where no level has one of its own. */
@@ -102,20 +106,6 @@ function withBounds(bounds: readonly string[]): readonly string[] {
 
 const noParts: readonly UncertaintyPart[] = /* @__PURE__ */ Object.freeze([]);
 
-function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionRule {
-  if (rule === undefined) return isUncertain ? "guard band" : "simple acceptance";
-  requireChoice(rule, Object.keys(decisionRules), "a decision rule", { parameter: "rule" });
-  if (rule === "guard band" && !isUncertain) {
-    throw new VeladisError("missing-fact", {
-      expected:
-        'the expanded uncertainty (k = 2) of the known level, such as "2 % (k=2)", which the guard band is made of',
-      received: "nothing",
-      option: "uncertainty",
-    });
-  }
-  return rule;
-}
-
 /**
  * The decision as far as the loops allow: a clipped level may lie beyond what it says, so it passes nothing and fails only
  * where the true one is further off.
@@ -127,7 +117,7 @@ function withinLoop(decision: Decision, { state }: Amplitude, known: Amplitude, 
   return { ...decision, verdict: "undecided", call: "conditional fail" };
 }
 
-/** The way to an error: indicated less known. */
+/** The way to an error. */
 function errorWay(indicated: Amplitude, known: Amplitude) {
   const isUncertain = [indicated, known].some(({ history }) => hasUncertainty(history ?? []));
   const { assumed, history } = derivedAmplitude([indicated, known], indicated.value - known.value, {
@@ -220,17 +210,19 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     const errorPercent = finiteResult((100 * error) / known.value);
     const { steps, assumed } = errorWay(indicated, linearAmplitude(known));
     const uncertainty = errorUncertainty(steps, [indicated, known], beside);
-    const rule = inPlace({ option: "rule" }, () => ruleOf(check.rule, uncertainty !== null));
+    const rule = inPlace({ option: "rule" }, () => decidingRule(check.rule, uncertainty !== null));
     const decision = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
     return Object.freeze({
       known,
       shown,
+      expected: expectedReading({ known, shown }),
       indicated,
       as,
       error,
       errorPercent,
       errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
       tolerance: tolerance.above,
+      toleranceBelow: tolerance.below,
       uncertainty: uncertainty?.above ?? null,
       parts: uncertainty?.parts ?? noParts,
       method: uncertainty?.method ?? null,

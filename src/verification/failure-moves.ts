@@ -4,11 +4,13 @@ import type { BenchSettings } from "./bench-settings";
 import { clearsText, contactText, waitOf } from "./bench-texts";
 
 /** What a sensor fault does, and when. */
-function faultText(settings: BenchSettings): string | undefined {
+function faultText(settings: BenchSettings, input: string): string | undefined {
   const { sensorFault, onDelay, latching } = settings;
   if (sensorFault === undefined) return undefined;
-  const back = latching ? "it stays set once the sensor is back" : `once the sensor is back ${clearsText(settings)}`;
-  const when = onDelay > 0 ? `${onDelay} s after the sensor is disconnected` : "at once";
+  const back = latching
+    ? `it stays set once the ${input} is back`
+    : `once the ${input} is back ${clearsText(settings)}`;
+  const when = onDelay > 0 ? `${onDelay} s after the ${input} is disconnected` : "at once";
   return {
     alarm: `the fault counts as a level above the threshold: the output sets ${when}${contactText(settings, "tripped")}; ${back}`,
     hold: `the relay does not act: the output stays as it was${contactText(settings, "healthy")}, and the fault is shown`,
@@ -16,8 +18,8 @@ function faultText(settings: BenchSettings): string | undefined {
   }[sensorFault];
 }
 
-/** The steps that take sensor and power away. */
-export function failureMoves(settings: BenchSettings): BenchMove[] {
+/** The steps that take sensor, or its signal, and power away. */
+export function failureMoves(settings: BenchSettings, input: string): BenchMove[] {
   const { coil, sensorFault, latching } = settings;
   const power =
     coil === undefined
@@ -25,10 +27,10 @@ export function failureMoves(settings: BenchSettings): BenchMove[] {
       : isFailSafe(coil)
         ? `the relay drops and trips${contactText(settings, "without power")}`
         : `the relay does not move${contactText(settings, "without power")}: loss of power goes unseen and needs another alarm`;
-  const fault = faultText(settings);
+  const fault = faultText(settings, input);
   return [
     {
-      what: `disconnect the sensor for ${waitOf(settings)} s${sensorFault === "alarm" ? " and take the time" : ""}, then connect it again`,
+      what: `disconnect the ${input} for ${waitOf(settings)} s${sensorFault === "alarm" ? " and take the time" : ""}, then connect it again`,
       share: null,
       expect: fault ?? "record what the device does",
       from: "clear",

@@ -5,6 +5,7 @@ import {
   inPlace,
   requireGiven,
   requireKnownKeys,
+  requireList,
   requirePositive,
   shown,
   VeladisError,
@@ -18,6 +19,8 @@ export interface Shaker {
   readonly name?: string;
   readonly lowest: Frequency;
   readonly highest: Frequency;
+  /** The frequencies that it gives, where they are fixed, e.g. `["40 Hz", "80 Hz", "159.2 Hz"]`. */
+  readonly frequencies?: readonly Frequency[];
   /** The level that it gives, where it gives one alone, e.g. `"10 mm/s rms"`. */
   readonly level?: string | Amplitude;
   /** Stroke, e.g. `"5 mm pp"`. */
@@ -53,6 +56,7 @@ const keys: Readonly<Record<keyof Shaker, true>> = /* @__PURE__ */ Object.freeze
   name: true,
   lowest: true,
   highest: true,
+  frequencies: true,
   level: true,
   displacement: true,
   velocity: true,
@@ -73,6 +77,30 @@ const PAYLOAD = 'a payload of zero or more, such as "0.5 kg"';
 /** Whether a level is the one that a shaker gives, but for the rounding of a number that was written. */
 function isSameLevel(one: number, own: number): boolean {
   return Math.abs(one - own) <= 1e-6 * own;
+}
+
+/**
+ * The frequencies in hertz of a shaker that has fixed ones, one or several; undefined for one that is set in a range.
+ *
+ * @throws {@link VeladisError} `missing-option` for an empty list, and as {@link hertzOf}
+ */
+export function fixedHertz({ lowest, highest, frequencies }: Shaker): readonly number[] | undefined {
+  if (frequencies === undefined) {
+    const edge = (option: "lowest" | "highest", one: Frequency): number =>
+      inPlace({ parameter: "shaker", option }, () => hertzOf(one));
+    const low = edge("lowest", lowest);
+    return low === edge("highest", highest) ? [low] : undefined;
+  }
+  const place = { parameter: "shaker", option: "frequencies" };
+  const fixed = requireList<Frequency>(frequencies, "a list of the frequencies of a shaker", place).map((one, index) =>
+    inPlace({ ...place, index }, () => hertzOf(one)),
+  );
+  if (fixed.length > 0) return fixed;
+  throw new VeladisError("missing-option", {
+    expected: 'at least one frequency of a shaker with fixed ones, such as "159.2 Hz"',
+    received: "nothing",
+    ...place,
+  });
 }
 
 /** The step in which a shaker sets its level, in a type at a frequency; undefined where none is told. */
@@ -99,6 +127,8 @@ export function resolutionOf({ resolution }: Shaker, type: string, hertz: number
  * shakerReach("120 mm/s rms at 600 r/min", shaker, "0.2 kg").limitedBy; // => ["stroke"]
  * const handheld = { lowest: "159.2 Hz", highest: "159.2 Hz", level: "10 mm/s rms" } as const;
  * shakerReach("9 mm/s rms at 159.2 Hz", handheld, "0.2 kg").limitedBy; // => ["level"]
+ * const fixed = { lowest: "40 Hz", highest: "159.2 Hz", frequencies: ["40 Hz", "159.2 Hz"] } as const;
+ * shakerReach("9 mm/s rms at 80 Hz", fixed, "0.2 kg").limitedBy; // => ["frequency"]
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: string): ShakerReach {
@@ -125,7 +155,11 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: str
     const edge = (option: "lowest" | "highest"): number =>
       inPlace({ parameter: "shaker", option }, () => hertzOf(shaker[option]));
     const limitedBy: string[] = [];
-    const inside = hertz >= edge("lowest") * (1 - 1e-9) && hertz <= edge("highest") * (1 + 1e-9);
+    const fixed = fixedHertz(shaker);
+    const inside =
+      hertz >= edge("lowest") * (1 - 1e-9) &&
+      hertz <= edge("highest") * (1 + 1e-9) &&
+      (fixed === undefined || fixed.some((one) => Math.abs(one - hertz) <= 1e-9 * one));
     if (!inside) limitedBy.push("frequency");
     let highest = Number.POSITIVE_INFINITY;
     let assumed: readonly Assumption[] = wanted.assumed ?? [];

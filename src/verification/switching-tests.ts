@@ -18,7 +18,7 @@ export interface SwitchingStep {
 }
 
 /** The point at which an output changed, between two steps. */
-export interface SwitchingPoint extends Omit<KnownCheckResult, "shown"> {
+export interface SwitchingPoint extends Omit<KnownCheckResult, "shown" | "expected" | "toleranceBelow"> {
   /** The last level without the change and the first with it, in the unit of the setting. */
   readonly between: readonly [number, number];
 }
@@ -63,9 +63,12 @@ function switchingPoint(
     });
   }
   const [before, after] = [readings[change - 1], readings[change]] as [ConvertedAmplitude, ConvertedAmplitude];
-  const { shown: _, ...check } = inPlace({ parameter: "rest" }, () =>
-    checkAgainstKnown({ known, indicated: midway(before, after), ...rest }),
-  );
+  const {
+    shown: _,
+    expected: __,
+    toleranceBelow: ___,
+    ...check
+  } = inPlace({ parameter: "rest" }, () => checkAgainstKnown({ known, indicated: midway(before, after), ...rest }));
   return Object.freeze({
     ...check,
     between: Object.freeze([before.value, after.value] as const),

@@ -1,5 +1,5 @@
 import * as chart from "veladis/chart";
-import { proposeSetpoints } from "veladis/protection";
+import { checkAgainstKnown, proposeSetpoints } from "veladis/protection";
 import { classify, judge } from "veladis/severity";
 import { parseUncertain, zonesWithin } from "veladis/uncertainty";
 import { holdWording } from "../refusals/hold-wording";
@@ -30,6 +30,8 @@ const uncertain = judge(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)"), "pump 90 kW
 
 const proposal = proposeSetpoints({ baseline: "2 mm/s rms", machine: "pump 90 kW 2980 r/min category II" });
 
+const check = checkAgainstKnown({ known: "8 mm/s rms", indicated: "7.9 mm/s rms", tolerance: "5 %" });
+
 const cases: Cases = {
   "severityBar, the interval of another judgement": () => c.severityBar({ judgement, within: zonesWithin(uncertain) }),
   "severityBar, an interval with zones that the bar does not have": () => {
@@ -40,11 +42,18 @@ const cases: Cases = {
   "severityBar, an interval that is none": () => c.severityBar({ judgement, within: {} }),
   "severityBar, an option that is none": () => c.severityBar({ judgement, colour: "red" }),
   "setpointChart, no proposal": () => c.setpointChart({}),
-  "setpointChart, a proposal without its limits": () =>
-    c.setpointChart({ proposal: { ...proposal, limits: undefined } }),
+  "setpointChart, a proposal without its limits": () => c.setpointChart({ proposal: { ...proposal, limits: null } }),
   "setpointChart, nothing to draw": () =>
     c.setpointChart({ proposal: { ...proposal, baseline: null, alarm: null, trip: null } }),
   "setpointChart, an option that is none": () => c.setpointChart({ proposal, colour: "red" }),
+  "checkChart, no options": () => c.checkChart(),
+  "checkChart, no list": () => c.checkChart({ checks: check }),
+  "checkChart, no checks": () => c.checkChart({ checks: [] }),
+  "checkChart, a check without its name": () => c.checkChart({ checks: [{ check }] }),
+  "checkChart, a name without end": () => c.checkChart({ checks: [{ name: "x".repeat(201), check }] }),
+  "checkChart, a check that is none": () =>
+    c.checkChart({ checks: [{ name: "", check: { ...check, error: 1, as: 7 } }] }),
+  "checkChart, an option that is none": () => c.checkChart({ checks: [{ name: "", check }], colour: "red" }),
   "nomograph, a height": () => nomograph({ height: 300 }),
   "nomograph, a part of a reading that is none": () =>
     nomograph({ readings: [{ reading: "4.1 mm/s rms at 25 Hz", lable: "fan" }] }),

@@ -162,7 +162,11 @@ describe("figures of a sheet, from outside", () => {
   it("errors and decibels are what the handbook's arithmetic gives", () => {
     // 7.3 for 8: -0.7, -8.75 %, 20 lg(7.3 / 8) = -0.795 dB; common practice, no source
     const text = sheetMarkdown(setpointSheet(whole));
-    expect(text).toContain("| as found | 8.000 mm/s rms | 7.300 mm/s rms | -0.70 mm/s rms | -8.8 | -0.80 |");
-    expect(text).toContain("| as left | 8.000 mm/s rms | 7.900 mm/s rms | -0.10 mm/s rms | -1.3 | -0.11 |");
+    expect(text).toContain(
+      "| as found | 40.0 Hz, 2400 r/min | 8.000 mm/s rms | 8.00 mm/s rms | 7.300 mm/s rms | -0.70 mm/s rms | -8.8 | -0.80 |",
+    );
+    expect(text).toContain(
+      "| as left | 40.0 Hz, 2400 r/min | 8.000 mm/s rms | 8.00 mm/s rms | 7.900 mm/s rms | -0.10 mm/s rms | -1.3 | -0.11 |",
+    );
   });
 });

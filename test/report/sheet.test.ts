@@ -19,11 +19,13 @@ describe("the sheet", () => {
       "Warnings",
       "Reasons, with the number of the source",
       "Sources of the rules",
+      "NOT FIT TO SIGN until checked against a printed copy",
       "Settings in the device",
       "Check against the known vibration",
       "Linearity",
       "Trip and reset point",
       "Delay",
+      "Settings, and what they are proven with",
       "Bench test",
       "Assumed",
       "Remarks",
@@ -42,9 +44,17 @@ describe("the sheet", () => {
 
   it("every cited number has its source, and every source is cited", () => {
     const reasons = sheet.sections[4]?.table?.rows.map(([, text]) => text ?? "") ?? [];
-    const sources = sheet.sections[5]?.table?.rows.map(([number]) => number) ?? [];
+    const sources = [5, 6].flatMap((i) => sheet.sections[i]?.table?.rows.map(([number]) => number) ?? []);
     const cited = new Set(reasons.map((text) => /\[\d+\]$/.exec(text)?.[0]));
     expect([...cited].sort()).toEqual([...sources].sort());
+  });
+
+  it("cites as sources only what is fit to sign; the rest stands apart, with room for its check", () => {
+    const [fit = [], unfit = []] = [5, 6].map((i) => sheet.sections[i]?.table?.rows);
+    const unknown = /from memory|as stated by the user|whose making is unknown/;
+    expect(fit.length).toBeGreaterThan(0);
+    for (const [, source] of fit) expect(source).not.toMatch(unknown);
+    for (const [, source, check] of unfit) expect([check, source]).toEqual(["", expect.stringMatching(unknown)]);
   });
 
   it("says before the steps of a bench test that the device no longer protects the machine", () => {

@@ -295,6 +295,7 @@ const whole: Loose = (() =>
     remarks: ["invented"],
   }))();
 const sheet = (): Loose => structuredClone(whole);
+const { frequencies: _, band: __, ...byLoop } = { ...plan, loop: "0 to 20 mm/s rms" } as Loose;
 const protections: Call[] = [
   p("asFoundAsLeft", { known: check.known, asFound: "7.3 mm/s rms", asLeft: check.indicated, ...rest }),
   p("amountOf", "5 %", "10 mm/s rms"),
@@ -314,6 +315,8 @@ const protections: Call[] = [
   p("benchPlan", plan, shaker),
   p("centrifugalForce", "20 g·mm", "1500 r/min"),
   p("checkAgainstKnown", check),
+  p("checkPoints", [{ known: check.known, indicated: check.indicated, point: "one" }], rest),
+  p("injectionPlan", byLoop, { inject: "mA", resolution: "0.01 mA", uncertainty: "1 %", finalElement: "breaker" }),
   p("combinedUncertainty", ["2 %", "1 %"]),
   p("combinedUncertainty", ["± 0.1 mm/s rms", "1 % (k=2)"], "4.9 mm/s rms"),
   p("delayAdvice", "fan", 25),
@@ -551,6 +554,13 @@ const charts: Call[] = [
     frequency: [1, 1000],
     velocity: [0.1, 100],
   }),
+  {
+    name: "checkChart",
+    args: () => [
+      { ...drawn, checks: [{ name: "one", check: structuredClone(protection.checkAgainstKnown(check as Loose)) }] },
+    ],
+    run: (...given) => (chart as Loose).checkChart(...given),
+  },
   {
     name: "severityBar",
     args: () => [

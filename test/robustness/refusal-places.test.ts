@@ -33,7 +33,15 @@ const others = {
   },
   "a result of several arguments that no number holds": {
     ...{ amountOf: 2, convert: 4, tryConvert: 2, convertAmplitude: 5, "toolkit.convert": 2, sineFrequency: 2 },
-    ...{ classifier: 5, schemeToSql: 4, combinedUncertainty: 4, delayTest: 4, linearity: 4, askedWarnings: 3 },
+    ...{
+      classifier: 5,
+      schemeToSql: 4,
+      combinedUncertainty: 4,
+      checkPoints: 3,
+      delayTest: 4,
+      linearity: 4,
+      askedWarnings: 3,
+    },
     ...{ resetPointTest: 4, tripPointTest: 4, detectedLevels: 8, responseAt: 12, pointAlong: 4, profileOverall: 4 },
     ...{ bandPassPowerGain: 3, permissibleEccentricity: 3, permissibleUnbalance: 3, velocityOf: 3, density: 2 },
     ...{ "sensor.reading": 2, detrended: 2 },

@@ -98,7 +98,7 @@ describe("a bench plan", () => {
     for (const { level, displacement, acceleration, hertz, speed } of plan().steps) {
       if (level === null) continue;
       expect(speed).toBe(1485);
-      const at = { at: { hertz } };
+      const at = { at: { hertz: hertz as number } };
       expect(displacement?.value).toBeCloseTo(convert(level.value, "mm/s rms", "um pp", at), 9);
       expect(acceleration?.value).toBeCloseTo(convert(level.value, "mm/s rms", "g pk", at), 12);
     }

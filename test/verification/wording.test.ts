@@ -21,6 +21,9 @@ const steps = [
   { level: "9.1 mm/s rms", set: true },
 ];
 
+const inject = (changed: object, injection: Loose = { inject: "mA" }) =>
+  p.injectionPlan({ ...settings, loop: "0 to 20 mm/s rms", ...changed }, injection);
+
 const cases: Cases = {
   "checkAgainstKnown, nothing": () => p.checkAgainstKnown(),
   "checkAgainstKnown, no known level": () => checked({ known: undefined }),
@@ -87,6 +90,42 @@ const cases: Cases = {
     plan({ frequencies: ["2 Hz"], band: { lowest: "10 Hz", highest: "1 kHz" } }),
   "benchPlan, one frequency": () => plan({ frequencies: "80 Hz" }),
   "benchPlan, no frequency": () => plan({ frequencies: [] }),
+  "benchPlan, a shaker without any of its fixed frequencies": () =>
+    p.benchPlan(settings, { ...shaker, frequencies: [] }),
+  "benchPlan, one fixed frequency": () => p.benchPlan(settings, { ...shaker, frequencies: "80 Hz" }),
+  "benchPlan, a fixed frequency without its unit": () =>
+    p.benchPlan(settings, { ...shaker, frequencies: ["80 Hz", "159"] }),
+  "benchPlan, a loop that is none": () => plan({ loop: "20 mm/s rms" }),
+  "benchPlan, a sensor without its unit": () => plan({ sensor: "100" }),
+  "injectionPlan, no settings": () => p.injectionPlan(),
+  "injectionPlan, no injection": () => inject({}, null),
+  "injectionPlan, a signal that is none": () => inject({}, { inject: "V" }),
+  "injectionPlan, a mistyped key": () => inject({}, { inject: "mA", uncertanty: "1 %" }),
+  "injectionPlan, a resolution without its unit": () => inject({}, { inject: "mA", resolution: "0.01" }),
+  "injectionPlan, a resolution in another unit": () => inject({}, { inject: "mA", resolution: "0.1 mV" }),
+  "injectionPlan, a resolution of zero": () => inject({}, { inject: "mA", resolution: "0 mA" }),
+  "injectionPlan, a resolution with a decimal comma": () => inject({}, { inject: "mA", resolution: "0,01 mA" }),
+  "injectionPlan, a resolution above what it sets": () =>
+    inject({ sensor: "100 mV/g" }, { inject: "mV", resolution: "500 mV" }),
+  "injectionPlan, a number for a resolution": () => inject({}, { inject: "mA", resolution: 0.01 }),
+  "injectionPlan, a number for the final element": () => inject({}, { inject: "mA", finalElement: 7 }),
+  "injectionPlan, no loop": () => inject({ loop: undefined }),
+  "injectionPlan, no sensor": () => inject({}, { inject: "mV" }),
+  "injectionPlan, a frequency of a current": () => inject({ frequencies: ["80 Hz"] }),
+  "injectionPlan, a band of a current": () => inject({ band: { lowest: "10 Hz", highest: "1 kHz" } }),
+  "injectionPlan, two frequencies of a voltage": () =>
+    inject({ sensor: "100 mV/g", frequencies: ["40 Hz", "80 Hz"] }, { inject: "mV" }),
+  "injectionPlan, a voltage outside the band": () =>
+    inject(
+      { sensor: "100 mV/g", frequencies: ["2 Hz"], band: { lowest: "10 Hz", highest: "1 kHz" } },
+      { inject: "mV" },
+    ),
+  "injectionPlan, a source that proves nothing": () => inject({}, { inject: "mA", uncertainty: "120 % (k=2)" }),
+  "checkPoints, no list": () => p.checkPoints("8 mm/s rms", rest),
+  "checkPoints, no points": () => p.checkPoints([], rest),
+  "checkPoints, a number for a name": () => p.checkPoints([{ ...check, tolerance: undefined, point: 7 }], rest),
+  "checkPoints, a point without its known level": () => p.checkPoints([{ indicated: "8 mm/s rms" }], rest),
+  "checkPoints, nothing said of all": () => p.checkPoints([check]),
   "shakerReach, no level": () => reach(undefined, {}),
   "shakerReach, no shaker": () => p.shakerReach(known, undefined, "0.1 kg"),
   "shakerReach, a mistyped key": () => reach(known, { acceleraton: "6 g pk" }),

@@ -42,6 +42,23 @@ const writers: Readonly<Record<string, (draw: Draw) => Promise<Uint8Array>>> = {
   ".png": pngOf,
 };
 
+/**
+ * The chart as a sheet holds it: drawn where it can show it, in its file where `--chart` names one; none for data.
+ */
+export async function sheetPicture(
+  sheet: "markdown" | "html" | "json",
+  file: string | undefined,
+  draw: Draw,
+): Promise<{ readonly picture?: { readonly svg: string; readonly text: string; readonly file?: string } }> {
+  if (sheet === "json") return {};
+  const svg = await draw("light");
+  const said = /<desc>(.*?)<\/desc>/s.exec(svg)?.[1] ?? "the chart";
+  const text = said.replace(/&(amp|lt|gt|quot|#39);/g, (_, one: string) => plainOf[one] ?? " ");
+  return { picture: { svg, text, ...(file !== undefined && { file }) } };
+}
+
+const plainOf: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
+
 interface GivenChart {
   readonly chart: string | undefined;
   readonly replace: boolean;

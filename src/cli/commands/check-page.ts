@@ -1,6 +1,8 @@
 import type { CommandPage } from "../options/command-page";
+import { chartOptions, plot } from "../options/picture-options";
 import { skipBad } from "../options/series-options";
 import { explain, fileOptions, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
+import { fact } from "../options/sheet-facts";
 import { signalOptions } from "../options/signal-options";
 
 /** The page of `check`. */
@@ -20,7 +22,7 @@ export const checkPage = {
   options: {
     known: {
       argument: "<reading>",
-      help: "level of the shaker, with its frequency",
+      help: "level of the shaker, with its frequency; or the signal of a reference sensor",
       example: '"8 mm/s rms at 2400 r/min"',
     },
     shaker: {
@@ -39,6 +41,11 @@ export const checkPage = {
       example: '"7.9 mm/s rms"',
     },
     ...signalOptions,
+    threshold: {
+      argument: "<reading>",
+      help: "the trip of the device, to have it told as a signal by --loop and --sensor",
+      example: '"9 mm/s rms"',
+    },
     tolerance,
     uncertainty,
     rule: {
@@ -50,14 +57,22 @@ export const checkPage = {
     },
     file: {
       argument: "<csv>",
-      help: "several levels in columns known and indicated, for linearity; or piped CSV",
+      help: "several levels in columns known and indicated, each with its unit or all as by --from; also frequency or speed, and point, its name; - for piped CSV",
       example: "points.csv",
     },
-    from: { argument: "<type>", help: "what that CSV is written in", example: '"mm/s rms"', list: "types" },
+    from: {
+      argument: "<type>",
+      help: "what that CSV is written in; at one frequency the answer is linearity too",
+      example: '"mm/s rms"',
+      list: "types",
+    },
     "skip-bad": skipBad,
     ...fileOptions,
+    ...chartOptions,
+    plot,
     sheet,
     name,
+    fact,
     "fail-from": {
       argument: "<verdict>",
       help: "exit 1 when any verdict, as found or as left, is this one or worse",

@@ -1,8 +1,12 @@
+import type { SignalSource } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import { loopUse } from "../../device/index";
+import { type Amplitude, amplitudeOf, format } from "../../reading/index";
 import type { SheetRequest } from "../../report/index";
 import {
   asFoundAsLeft,
   checkAgainstKnown,
+  checkPoints,
   type DecisionRule,
   type KnownCheck,
   type KnownCheckResult,
@@ -17,14 +21,20 @@ import { seriesData, seriesText } from "../input/series-told";
 import type { ParsedOptions } from "../options/option-row";
 import { requireOption } from "../options/option-values";
 import { knownOfShaker, shakerOption } from "../options/shaker-option";
+import { sheetFacts } from "../options/sheet-facts";
 import { sheetText } from "../options/sheet-option";
-import { requireSignal, signalSource, vibrationOf } from "../options/signal-options";
+import { signalSource, vibrationOf } from "../options/signal-options";
 import { cautionsText } from "../print/cautions-text";
-import { checkText, linearityText, pairText } from "../print/check-text";
+import { checkText, linearityText, pairText, pointsText } from "../print/check-text";
+import { errorPlot } from "../print/error-plot";
 import { exitCodes } from "../print/exit-codes";
 import { explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
+import { signalsText } from "../print/signals-text";
+import { wrapped } from "../print/wrapped";
+import { type Draw, requireChart, sheetPicture, writeChart } from "./chart-file";
 import type { checkPage } from "./check-page";
+import { plotWidth } from "./plot-width";
 
 type GivenCheck = ParsedOptions<typeof checkPage.options>;
 
@@ -41,51 +51,100 @@ interface Answer {
   readonly checks: readonly (readonly [name: string, check: KnownCheckResult])[];
 }
 
-/** Several levels of a CSV. */
-async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
-  const file = namedFile(given.values.file);
-  const from = requireOption(given, "from");
+/** What is of one level and plays no part beside a file. */
+const ofOne = ["shaker", "known", "indicated", "as-left"] as const;
+
+/** Several levels of a CSV: in one unit at one frequency, or each in its own. */
+async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
+  const { values } = given;
+  const stray = ofOne.find((name) => values[name] !== undefined);
+  if (stray !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: `one level beside --${stray}: those of a CSV are known each by itself`,
+      received: `--${stray} and --${values.file === undefined ? "from" : "file"}`,
+      option: stray,
+    });
+  }
+  const file = namedFile(values.file);
+  const source = signalSource(values);
   const stream = await inputStream(io, file);
   if (stream === undefined) throw new VeladisError("missing-option", { expected: "a CSV file", received: "nothing" });
-  const { points, told } = await csvPoints(stream, from, {
+  const { points, atFrequencies, told } = await csvPoints(stream, {
     file: file ?? "standard input",
-    written: writtenAs(given.values),
-    skipBad: given.values["skip-bad"] ? "given" : "not given",
+    from: values.from,
+    levelOf: (written) => vibrationOf(written, source),
+    written: writtenAs(values),
+    skipBad: values["skip-bad"] ? "given" : "not given",
   });
-  const data = linearity(points, rest);
   const leftOut = leftOutText(told.leftOut);
   const remarks = leftOut !== "" && { remarks: [leftOut.trimEnd()] };
-  const checks = data.points.map((point, i) => [`${i + 1}`, point] as const);
+  const shared = { told: (json: boolean) => seriesText(told, json) };
+  const read = { read: seriesData(told) };
+  if (values.from === undefined || atFrequencies) {
+    const data = checkPoints(points, rest);
+    return {
+      ...shared,
+      line: (more) => jsonLine("check points", data, { ...read, ...more }),
+      sheet: { points: data, ...remarks },
+      text: pointsText(data) + leftOut,
+      checks: data.points.map((one) => [one.point, one] as const),
+    };
+  }
+  const data = linearity(
+    points.map(({ known, indicated }) => ({ known, indicated })),
+    rest,
+  );
   return {
-    told: (json) => seriesText(told, json),
-    line: (more) => jsonLine("linearity", data, { read: seriesData(told), ...more }),
+    ...shared,
+    line: (more) => jsonLine("linearity", data, { ...read, ...more }),
     sheet: { linearity: data, ...remarks },
     text: linearityText(data) + leftOut,
-    checks,
+    checks: data.points.map((point, i) => [points[i]?.point || `${i + 1}`, point] as const),
   };
+}
+
+/** What loop and sensor give at the known level, and at the trip where it is told. */
+function signalsOf({ values }: GivenCheck, source: SignalSource, known: Amplitude): string {
+  const { threshold } = values;
+  const trip = threshold === undefined ? undefined : amplitudeOf(vibrationOf(threshold, source));
+  const told = signalsText(
+    [["known", known] as const, ...(trip === undefined ? [] : [["trip", trip] as const])],
+    source,
+    known.hertz ?? trip?.hertz,
+  );
+  if (trip === undefined || source.loop === undefined) return told;
+  const at = trip.hertz ?? known.hertz;
+  const { remark } = loopUse(trip, source.loop, at === undefined ? {} : { at: { hertz: at } });
+  return told + (remark === null ? "" : wrapped(remark));
 }
 
 /** One level, as found, and as left if it is told. */
 function checkOf(given: GivenCheck, rest: CheckRest): Answer {
-  const { shaker } = given.values;
-  const known =
-    shaker === undefined ? requireOption(given, "known") : knownOfShaker(given.values.known, shakerOption(shaker));
-  const source = signalSource(given.values);
+  const { values } = given;
+  const { shaker } = values;
+  const source = signalSource(values);
+  const written = shaker === undefined ? requireOption(given, "known") : values.known;
+  const level = written === undefined ? undefined : vibrationOf(written, source);
+  const known = shaker === undefined ? (level as string | Amplitude) : knownOfShaker(level, shakerOption(shaker));
   const shows = requireOption(given, "indicated");
-  const left = given.values["as-left"];
-  requireSignal(source, shows, left);
+  const left = values["as-left"];
   const indicated = vibrationOf(shows, source);
   const asLeft = left === undefined ? undefined : vibrationOf(left, source);
+  const told = written ?? (typeof known === "string" ? known : format(known));
   if (asLeft === undefined) {
     const data = checkAgainstKnown({ known, indicated, ...rest });
     const checks = [["", data]] as const;
-    const line = (more: object) => jsonLine("known check", data, more);
-    return { line, sheet: { known, check: data }, text: checkText(data), checks };
+    const signals = signalsOf(given, source, data.known);
+    const line = (more: object) => jsonLine("known check", data, { ...(signals !== "" && { signals }), ...more });
+    const remarks = signals !== "" && { remarks: [signals.trim().replace(/\s+/g, " ")] };
+    return { line, sheet: { known: told, check: data, ...remarks }, text: checkText(data) + signals, checks };
   }
   const data = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });
   const checks = [["as found", data.asFound] as const, ["as left", data.asLeft] as const];
-  const line = (more: object) => jsonLine("as found as left", data, more);
-  return { line, sheet: { known, asFoundAsLeft: data }, text: pairText(data), checks };
+  const signals = signalsOf(given, source, data.asFound.known);
+  const line = (more: object) => jsonLine("as found as left", data, { ...(signals !== "" && { signals }), ...more });
+  const remarks = signals !== "" && { remarks: [signals.trim().replace(/\s+/g, " ")] };
+  return { line, sheet: { known: told, asFoundAsLeft: data, ...remarks }, text: pairText(data) + signals, checks };
 }
 
 const badness = { pass: 0, undecided: 1, fail: 2 } as const satisfies Record<KnownCheckResult["verdict"], number>;
@@ -97,29 +156,40 @@ function isVerdictReached(from: keyof typeof badness | undefined, checks: Answer
 
 /** Holds a reading, or several, against a known vibration. */
 export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
-  const { known, shaker, file, from, uncertainty, rule, sheet, name = "Machine", explain, json } = given.values;
+  const { values } = given;
+  const { file, from, uncertainty, rule, sheet, name = "Machine", explain, json } = values;
+  requireChart(values);
+  const width = plotWidth(io, values);
+  const proof = sheetFacts(values.fact, "reference shaker", sheet);
   const rest: CheckRest = {
     tolerance: requireOption(given, "tolerance"),
     ...(uncertainty !== undefined && { uncertainty }),
     ...(rule !== undefined && { rule: rule as DecisionRule }),
   };
-  if (shaker !== undefined && (file ?? from) !== undefined) {
-    throw new VeladisError("out-of-range", {
-      expected: "one level beside --shaker: those of a CSV are known each by itself",
-      received: `--shaker and --${file === undefined ? "from" : "file"}`,
-    });
-  }
-  const several = known === undefined && (file !== undefined || from !== undefined);
+  const several = file !== undefined || from !== undefined;
   const {
     told,
     line,
     sheet: request,
     text,
     checks,
-  } = several ? await linearityOf(given, rest, io) : checkOf(given, rest);
+  } = several ? await severalOf(given, rest, io) : checkOf(given, rest);
+  const named = checks.map(([one, check]) => ({ name: one, check }));
+  const draw: Draw = async (theme) =>
+    (await import("../../chart/index")).checkChart({
+      checks: named,
+      theme,
+      ...(name !== "Machine" && { title: `${name}: error against tolerance` }),
+    });
+  await writeChart(values, [namedFile(file)], draw);
   io.err(told?.(json) ?? "");
   if (json) await io.out(line(explainedSteps(explain, ...checks)));
-  else if (sheet !== undefined) await io.out(sheetText(sheet, { machine: name, ...request }));
-  else await io.out(text + (explain ? explainedText(checks) : "") + cautionsText());
-  return isVerdictReached(given.values["fail-from"], checks) ? exitCodes.reached : exitCodes.done;
+  else if (sheet !== undefined) {
+    const picture = await sheetPicture(sheet, values.chart, draw);
+    await io.out(sheetText(sheet, { machine: name, ...proof, ...request, ...picture }));
+  } else {
+    const drawn = values.plot ? `\n${errorPlot(named, width)}` : "";
+    await io.out(text + drawn + (explain ? explainedText(checks) : "") + cautionsText());
+  }
+  return isVerdictReached(values["fail-from"], checks) ? exitCodes.reached : exitCodes.done;
 }

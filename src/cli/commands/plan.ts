@@ -1,20 +1,28 @@
-import { parseNumeral } from "../../core/index";
+import { parseNumeral, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { format, significant } from "../../reading/index";
-import { type BenchPlan, type BenchSettings, type BenchStep, benchPlan, type Shaker } from "../../verification/index";
+import {
+  type BenchSettings,
+  type BenchStep,
+  benchPlan,
+  type Injection,
+  type InjectionStep,
+  injectionPlan,
+  type Shaker,
+} from "../../verification/index";
 import type { Io } from "../input/io";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, parts, requireOption } from "../options/option-values";
 import { shakerOption } from "../options/shaker-option";
+import { sheetFacts } from "../options/sheet-facts";
 import { sheetText } from "../options/sheet-option";
+import { signalSource, vibrationOf } from "../options/signal-options";
 import { relayOption, switchSettings } from "../options/trip-options";
 import { assumptionLines } from "../print/assumption-lines";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
-import { textTable } from "../print/text-table";
-import { dashed } from "../print/wrapped";
+import { planText } from "../print/plan-text";
 import type { planPage } from "./plan-page";
 
 type GivenPlan = ParsedOptions<typeof planPage.options>;
@@ -26,11 +34,14 @@ function mass(value: string | undefined): string | undefined {
 
 function settingsOf(given: GivenPlan): BenchSettings {
   const { values } = given;
+  const source = signalSource(values);
   const [low, high] = values.band === undefined ? [] : bandOption(values.band);
   const load = mass(values.load);
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {
     ...switchSettings(given),
+    threshold: vibrationOf(requireOption(given, "threshold"), source),
+    ...source,
     onDelay: parseNumeral(requireOption(given, "delay"), "an on-delay in s"),
     ...(relay as Pick<BenchSettings, "contact" | "coil"> | undefined),
     ...(values["sensor-fault"] !== undefined && {
@@ -61,40 +72,38 @@ function shakerOf(given: GivenPlan): Shaker {
   };
 }
 
-/** What is expected of a step; of one that the shaker cannot do, that. */
-function expectText({ expect, limitedBy }: BenchStep): string {
-  return limitedBy.length === 0 ? expect : `NOT POSSIBLE (${limitedBy.join(", ")})`;
+/** Options of a shaker, and of a vibration, that play no part where a current is injected or a voltage is. */
+const ofShaker = ["shaker", "stroke", "velocity", "acceleration", "force", "moving-mass", "payload", "load"] as const;
+
+/** How a signal is injected; undefined where the plan is for a shaker. */
+function injectionOf({ values }: GivenPlan): Injection | undefined {
+  const { inject, resolution, uncertainty, "final-element": finalElement } = values;
+  if (inject === undefined) {
+    if (finalElement === undefined) return undefined;
+    throw new VeladisError("missing-option", {
+      expected: "--inject beside --final-element: on a shaker nothing but the device acts",
+      received: "--final-element alone",
+      option: "final-element",
+    });
+  }
+  const stray = ofShaker.find((name) => values[name] !== undefined);
+  if (stray !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: "--inject in the place of a shaker",
+      received: `--${stray} too`,
+      option: stray,
+    });
+  }
+  return {
+    inject,
+    ...(resolution !== undefined && { resolution }),
+    ...(uncertainty !== undefined && { uncertainty }),
+    ...(finalElement !== undefined && { finalElement }),
+  };
 }
 
-function planText({ threshold, reset, before, steps, notes }: BenchPlan): string {
-  const table = textTable(
-    [
-      { title: "", align: "right" },
-      { title: "Hz", align: "right" },
-      { title: "level", align: "right" },
-      { title: "displacement", align: "right" },
-      { title: "acceleration", align: "right" },
-      { title: "shaker" },
-      { title: "do" },
-    ],
-    steps.map(({ number, hertz, level, displacement, acceleration, limitedBy, what }) => [
-      `${number}`,
-      level === null ? "" : significant(hertz),
-      level === null ? "-" : format(level),
-      displacement === null ? "-" : format(displacement),
-      acceleration === null ? "-" : format(acceleration),
-      level === null ? "-" : limitedBy.length === 0 ? "can" : `CANNOT: ${limitedBy.join(", ")}`,
-      what,
-    ]),
-  );
-  return (
-    `${dashed(before)}\nthreshold ${format(threshold, { digits: 4 })}, clears below ${format(reset, { digits: 4 })}\n\n${table}\n` +
-    `expect\n${steps.map((step) => `${`${step.number}`.padStart(2)}  ${expectText(step)}\n`).join("")}\nnotes\n${dashed(notes)}`
-  );
-}
-
-/** What a step of the plan asks of the shaker, to be explained. */
-function explainedOf({ level, displacement, acceleration }: BenchStep): Explained[] {
+/** What a step of the plan asks for, to be explained. */
+function explainedOf({ level, displacement, acceleration }: InjectionStep | BenchStep): Explained[] {
   return Object.entries({ level, displacement, acceleration }).flatMap(([name, one]) =>
     one === null ? [] : [[name, one] as const],
   );
@@ -103,15 +112,27 @@ function explainedOf({ level, displacement, acceleration }: BenchStep): Explaine
 /** Plans a bench test; refused where the shaker can do none of its steps. */
 export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
   const { values } = given;
-  const plan = benchPlan(settingsOf(given), shakerOf(given));
+  const proof = sheetFacts(
+    values.fact,
+    values.inject === undefined ? "reference shaker" : "signal source",
+    values.sheet,
+  );
+  const settings = settingsOf(given);
+  const injection = injectionOf(given);
+  const plan = injection === undefined ? benchPlan(settings, shakerOf(given)) : injectionPlan(settings, injection);
   const { assumed, cautions } = plan;
   if (values.json) {
     for (const step of plan.steps) {
       const steps = explainedSteps(values.explain, ...explainedOf(step));
-      await io.out(jsonLine("bench step", step, { assumed, cautions, ...steps }));
+      const more = { assumed, cautions, ...steps };
+      await io.out(
+        injection === undefined
+          ? jsonLine("bench step", step as BenchStep, more)
+          : jsonLine("injection step", step as InjectionStep, more),
+      );
     }
   } else if (values.sheet !== undefined) {
-    await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", plan }));
+    await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", ...proof, plan }));
   } else {
     const explained = plan.steps.flatMap((step) =>
       explainedOf(step).map(([name, answer]) => [`step ${step.number}, ${name}`, answer] as const),

@@ -8,7 +8,9 @@ export interface ColumnRead {
 }
 
 /** The columns of a series that were read, by what stands in them. */
-export type ColumnsRead = Readonly<Partial<Record<"level" | "mode" | "time" | "known" | "indicated", ColumnRead>>> & {
+export type ColumnsRead = Readonly<
+  Partial<Record<"level" | "mode" | "time" | "known" | "indicated" | "frequency" | "point", ColumnRead>>
+> & {
   /** Those of further channels. */
   readonly others?: readonly ColumnRead[];
 };

@@ -1,37 +1,66 @@
 import type { Readable } from "node:stream";
-import { isAnswered, shown } from "../../core/index";
+import { isAnswered, plainNumerals, shown, VeladisError } from "../../core/index";
+import type { Amplitude } from "../../reading/index";
 import { readingType } from "../../reading/index";
-import { parseUncertain } from "../../uncertainty/index";
+import { parseUncertain, uncertainAmplitude } from "../../uncertainty/index";
 import { columnIndex } from "../delimited/column-index";
 import { typeTold } from "../delimited/heading-agrees";
 import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
 import { columnRead } from "./column-read";
-import { levelCell, type Unread } from "./level-cell";
+import { cellShown, levelCell, type Unread } from "./level-cell";
+import { pointFrequencies } from "./point-frequencies";
 import { readSeries, type SeriesSettings } from "./read-series";
 import type { SeriesTold } from "./series-told";
 
+/** One point of a check as a row says it. */
+export interface CsvPoint {
+  readonly point: string;
+  readonly known: string | Amplitude;
+  readonly indicated: string | Amplitude;
+}
+
 /** Known and indicated levels, and what is told of how they were read. */
 export interface CsvPoints {
-  readonly points: readonly { readonly known: string; readonly indicated: string }[];
+  readonly points: readonly CsvPoint[];
+  /** Whether each has a frequency of its own, from a column of them. */
+  readonly atFrequencies: boolean;
   readonly told: SeriesTold;
+}
+
+/** What the levels of a file are written in. */
+export interface PointsWritten extends SeriesSettings {
+  /** One type for all; without one each cell says unit and detector. */
+  readonly from: string | undefined;
+  /** What makes a level of a cell with its own unit, also of one in volts, milliamperes or per cent. */
+  readonly levelOf: (written: string) => string | Amplitude;
+}
+
+/** A heading without a unit in brackets, in small letters. */
+function plainHeading(title: string): string {
+  return title
+    .replace(/\s*(?:\(.*\)|\[.*\])\s*$/, "")
+    .trim()
+    .toLowerCase();
 }
 
 /** Index of the column that a word heads, whatever its case, with or without a unit in brackets. */
 function headedBy(header: readonly string[], word: string): number {
-  const plain = header.map((title) => title.replace(/\s*(?:\(.*\)|\[.*\])\s*$/, "").trim());
-  const found = plain.flatMap((title, i) => (title.toLowerCase() === word ? [i] : []));
+  const plain = header.map(plainHeading);
+  const found = plain.flatMap((title, i) => (title === word ? [i] : []));
   return found.length === 1
     ? (found[0] as number)
     : columnIndex(
-        header.map((title, i) => (plain[i]?.toLowerCase() === word ? word : title)),
+        header.map((title, i) => (plain[i] === word ? word : title)),
         word,
       );
 }
 
-type PointCell = string | Unread;
+type PointCell = string | Amplitude | Unread;
 
-/** The reading that a cell says, with its uncertainty where it has one, or what stands there instead. */
-function pointCell(cell: string, decimalComma: boolean, type: string): PointCell {
+const isUnread = (cell: PointCell): cell is Unread => typeof cell === "object" && "what" in cell;
+
+/** The reading that a cell says in one type, with its uncertainty where it has one, or what stands there instead. */
+function typedCell(cell: string, decimalComma: boolean, type: string): PointCell {
   const level = levelCell(cell, decimalComma);
   if (typeof level === "number") return `${level} ${type}`;
   if (level.never !== "uncertainty") return level;
@@ -40,45 +69,68 @@ function pointCell(cell: string, decimalComma: boolean, type: string): PointCell
   return !isMixed && isAnswered(() => parseUncertain(written)) ? written : { ...level, never: "uncertain level" };
 }
 
+/** The reading that a cell says with its own unit, or the signal. */
+function readingCell(cell: string, decimalComma: boolean, levelOf: PointsWritten["levelOf"]): PointCell {
+  const level = levelCell(cell, decimalComma);
+  if (typeof level === "object" && level.never === "over range") return level;
+  try {
+    const written = decimalComma ? plainNumerals(cell.trim(), { decimal: "," }) : cell.trim();
+    const reading = levelOf(written);
+    return typeof reading === "string" ? uncertainAmplitude(reading) : reading;
+  } catch (error) {
+    if (!VeladisError.is(error)) throw error;
+    return { what: cellShown(cell.trim()), expected: error.expected ?? "a reading with unit and detector" };
+  }
+}
+
 /**
- * Known and indicated levels from delimited text with columns of these names.
+ * Known and indicated levels from delimited text with columns of these names; a column `frequency` or `speed` says at
+ * which each is, a column `point` what it is called.
  *
  * @throws {@link VeladisError} for cells that are no level, all told together
  */
-export async function csvPoints(stream: Readable, from: string, settings: SeriesSettings): Promise<CsvPoints> {
-  const type = readingType(from);
-  const { decimalComma } = settings.written;
-  const points: { known: string; indicated: string }[] = [];
+export async function csvPoints(stream: Readable, settings: PointsWritten): Promise<CsvPoints> {
+  const { from, levelOf, written } = settings;
+  const type = from === undefined ? undefined : readingType(from);
+  const { decimalComma } = written;
+  const points: CsvPoint[] = [];
   let columns: readonly [known: number, indicated: number] = [0, 0];
+  let named: number | undefined;
+  let placed: ReturnType<typeof pointFrequencies>;
   let header: readonly string[] = [];
   let unitRefused: RowRefused = () => undefined;
+  const cellOf = (cell: string): PointCell =>
+    type === undefined ? readingCell(cell, decimalComma, levelOf) : typedCell(cell, decimalComma, type);
   const rows = await readSeries(stream, settings, {
     what: "a known and an indicated level",
     overRange: "a device that shows over range at a known level fails there: take the row out and say so",
     header(cells, headings) {
       header = headings;
       columns = [headedBy(cells, "known"), headedBy(cells, "indicated")];
-      unitRefused = rowUnitsRefusal(
-        headings,
-        { read: columns },
-        typeTold(`--from ${shown(from)}`, type),
-        settings.written,
-      );
+      named = cells.map(plainHeading).indexOf("point");
+      placed = pointFrequencies(cells.map(plainHeading), headings, decimalComma);
+      if (type === undefined) return;
+      unitRefused = rowUnitsRefusal(headings, { read: columns }, typeTold(`--from ${shown(from)}`, type), written);
     },
     row(cells) {
       const otherUnit = unitRefused(cells);
       if (otherUnit !== undefined) return { what: otherUnit.received, never: "unit" };
-      const [known, indicated] = columns.map((column) => pointCell(cells[column] as string, decimalComma, type)) as [
-        PointCell,
-        PointCell,
-      ];
-      if (typeof known === "object") return known;
-      if (typeof indicated === "object") return indicated;
-      points.push({ known, indicated });
+      const [known, indicated] = columns.map((column) => cellOf(cells[column] as string)) as [PointCell, PointCell];
+      if (isUnread(known)) return known;
+      if (isUnread(indicated)) return indicated;
+      const at = placed?.place(cells[placed.index] as string, known);
+      if (at !== undefined && "what" in at) return at;
+      const point = named === undefined || named < 0 ? "" : (cells[named] as string).trim();
+      points.push({ point, known: at?.known ?? known, indicated });
       return undefined;
     },
   });
   const [known, indicated] = columns;
-  const read = { known: columnRead(header, known), indicated: columnRead(header, indicated) };
-  return { points, told: { columns: read, ...rows } };
+  const read = {
+    ...(named !== undefined && named >= 0 && { point: columnRead(header, named) }),
+    known: columnRead(header, known),
+    indicated: columnRead(header, indicated),
+    ...(placed !== undefined && { frequency: columnRead(header, placed.index) }),
+  };
+  return { points, atFrequencies: placed !== undefined, told: { columns: read, ...rows } };
 }

@@ -1,22 +1,34 @@
 import { shown, VeladisError } from "../../core/index";
-import { frequency, hertz as hertzOf } from "../../frequency/index";
-import { hasPlusMinus, isReading } from "../../reading/index";
+import { type Frequency, frequency, hertz as hertzOf } from "../../frequency/index";
+import { type Amplitude, format, hasPlusMinus, isReading } from "../../reading/index";
 import { type Shaker, shakerReach } from "../../verification/index";
 import { ends } from "./option-values";
 
 /** Frequencies of a shaker, and its level where it has one alone. */
-export interface ShakerOptions extends Pick<Shaker, "lowest" | "highest"> {
+export interface ShakerOptions extends Pick<Shaker, "lowest" | "highest" | "frequencies"> {
   readonly level?: string;
 }
 
 const expected =
-  '--shaker such as "8 Hz to 3 kHz", its frequencies; "159.2 Hz" for one, "10 mm/s rms at 159.2 Hz" for one level';
+  '--shaker such as "8 Hz to 3 kHz", its frequencies; "159.2 Hz" for one, "40 Hz, 80 Hz" for fixed ones, "10 mm/s rms at 159.2 Hz" for one level';
 
 const LEVEL_ALONE =
   '--shaker with its level alone; how well it is known goes into --uncertainty "3 % (k=2)", or in check into --known "10 ± 0.3 mm/s rms (k=2)"';
 
+/** Frequencies in a range, or one, or fixed ones, each with its unit, so that a decimal comma is refused. */
+function frequenciesOf(range: string): Pick<Shaker, "lowest" | "highest" | "frequencies"> {
+  if (/\s+to\s+/.test(range)) {
+    const [lowest, highest] = ends(range, expected);
+    return { lowest: frequency(lowest), highest: frequency(highest) };
+  }
+  const all = range.split(",").map((one) => frequency(one.trim()));
+  const frequencies = all.sort((a, b) => hertzOf(a) - hertzOf(b));
+  const [lowest, highest] = [frequencies[0] as Frequency, frequencies.at(-1) as Frequency];
+  return { lowest, highest, ...(frequencies.length > 1 && { frequencies }) };
+}
+
 /**
- * The shaker of `"8 Hz to 3 kHz"`, of `"159.2 Hz"`, or of `"10 mm/s rms at 159.2 Hz"`.
+ * The shaker of `"8 Hz to 3 kHz"`, of `"159.2 Hz"`, of `"40 Hz, 80 Hz"`, or of `"10 mm/s rms at 159.2 Hz"`.
  *
  * @throws {@link VeladisError} `syntax` for other words, `missing-frequency` for a level without its frequency
  */
@@ -30,12 +42,16 @@ export function shakerOption(written: string): ShakerOptions {
   }
   if (level !== undefined && !isReading(level))
     throw new VeladisError("syntax", { expected, received: shown(written) });
-  const [lowest, highest] = /\s+to\s+/.test(range) ? ends(range, expected) : [range, range];
   return {
-    lowest: frequency(lowest),
-    highest: frequency(highest),
+    ...frequenciesOf(range),
     ...(level !== undefined && { level }),
   };
+}
+
+/** A level at a frequency, unless it has one of its own. */
+function atHertz(level: string | Amplitude, hertz: number): string | Amplitude {
+  if (typeof level === "string") return /\sat\s/.test(level) ? level : `${level} at ${hertz} Hz`;
+  return level.hertz === undefined ? { ...level, hertz } : level;
 }
 
 /**
@@ -44,7 +60,10 @@ export function shakerOption(written: string): ShakerOptions {
  * @throws {@link VeladisError} `missing-option` for a level that neither tells, `out-of-range` for one that the shaker
  *   cannot give
  */
-export function knownOfShaker(known: string | undefined, { lowest, highest, level }: ShakerOptions): string {
+export function knownOfShaker(
+  known: string | Amplitude | undefined,
+  { lowest, highest, frequencies, level }: ShakerOptions,
+): string | Amplitude {
   const hertz = hertzOf(lowest);
   const isOne = hertz === hertzOf(highest);
   const wanted = known ?? level;
@@ -55,11 +74,16 @@ export function knownOfShaker(known: string | undefined, { lowest, highest, leve
       received: "nothing",
     });
   }
-  const told = isOne && !/\sat\s/.test(wanted) ? `${wanted} at ${hertz} Hz` : wanted;
-  const { possible, limitedBy } = shakerReach(told, { lowest, highest, ...(level !== undefined && { level }) }, "0 kg");
+  const told = isOne ? atHertz(wanted, hertz) : wanted;
+  const shaker = {
+    ...{ lowest, highest },
+    ...(frequencies !== undefined && { frequencies }),
+    ...(level !== undefined && { level }),
+  };
+  const { possible, limitedBy } = shakerReach(told, shaker, "0 kg");
   if (possible) return told;
   throw new VeladisError("out-of-range", {
     expected: "a known level that the shaker gives",
-    received: `${shown(told)}: not its ${limitedBy.join(" nor its ")}`,
+    received: `${shown(typeof told === "string" ? told : format(told))}: not its ${limitedBy.join(" nor its ")}`,
   });
 }

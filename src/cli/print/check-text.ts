@@ -1,25 +1,27 @@
 import { format, significant } from "../../reading/index";
-import { checkRemarks, linearityRemarks, pairRemarks, signed } from "../../report/index";
-import type { AsFoundAsLeft, KnownCheckResult, Linearity } from "../../verification/index";
+import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks, signed } from "../../report/index";
+import {
+  type AsFoundAsLeft,
+  type CheckPoints,
+  expectedReading,
+  type KnownCheckResult,
+  type Linearity,
+} from "../../verification/index";
 import { assumptionLines } from "./assumption-lines";
 import { type Column, textTable } from "./text-table";
 import { wrapped } from "./wrapped";
+import { wrappedTable } from "./wrapped-table";
 
 type Named = readonly [name: string, check: KnownCheckResult];
 
 const columns: readonly Column[] = [
   { title: "" },
   { title: "known" },
+  { title: "should show" },
   { title: "shown" },
   { title: "error", align: "right" },
   { title: "", align: "right" },
   { title: "", align: "right" },
-];
-
-const ownColumns: readonly Column[] = [
-  { title: "tolerance", align: "right" },
-  { title: "U (k = 2)", align: "right" },
-  { title: "passes", align: "right" },
 ];
 
 /** Which errors pass; those below and above the known level differ for a tolerance in decibels. */
@@ -33,6 +35,7 @@ function cells([name, check]: Named): string[] {
   return [
     name,
     format(known),
+    format(expectedReading(check)),
     format(shown),
     `${signed(error)} ${unit}`,
     `${signed(errorPercent)} %`,
@@ -40,10 +43,31 @@ function cells([name, check]: Named): string[] {
   ];
 }
 
-/** Tolerance, uncertainty and what passes: at each level its own. */
-function ownCells(check: KnownCheckResult): string[] {
-  const { tolerance, uncertainty } = check;
-  return [significant(tolerance), uncertainty === null ? "not stated" : significant(uncertainty), passing(check)];
+/** Frequency and speed of a known level, one below the other. */
+function atLines({ known: { hertz } }: KnownCheckResult): string[] {
+  return hertz === undefined ? [] : [`${significant(hertz)} Hz`, `${significant(60 * hertz, 4)} r/min`];
+}
+
+/** A check with all of its own as a row: what belongs together stands one below the other. */
+function ownRow(row: Named): string[][] {
+  const [name, known, expected, shown, error, percent, decibels] = cells(row) as [string, ...string[]];
+  const [, check] = row;
+  const { tolerance, uncertainty, verdict } = check;
+  const { below, above } = check.acceptance;
+  const [least, most] = [significant(below), significant(above)];
+  return [
+    [name],
+    atLines(check),
+    [known ?? ""],
+    [expected ?? "", `shown ${shown}`],
+    [error ?? "", percent ?? "", decibels ?? ""],
+    [
+      `within ${significant(tolerance)}`,
+      uncertainty === null ? "U not stated" : `U ${significant(uncertainty)}`,
+      `passes ${least === most ? most : `-${least} to +${most}`}`,
+    ],
+    [verdict],
+  ];
 }
 
 function remarkLines(remarks: readonly string[]): string {
@@ -58,12 +82,20 @@ function ruleLines(checks: readonly KnownCheckResult[]): string {
 
 /** Checks in a table, each with a tolerance, an uncertainty and what passes of its own. */
 function ownTable(rows: readonly Named[], unit: string): string {
-  const table = textTable(
-    [...columns, ...ownColumns, { title: "verdict" }],
-    rows.map((row) => [...cells(row), ...ownCells(row[1]), row[1].verdict]),
+  const table = wrappedTable(
+    [
+      { title: "", wraps: true },
+      { title: "at", align: "right" },
+      { title: "known" },
+      { title: "should show", align: "right" },
+      { title: "error", align: "right" },
+      { title: "held against", align: "right" },
+      { title: "verdict" },
+    ],
+    rows.map(ownRow),
   );
   const checks = rows.map(([, check]) => check);
-  return `${table}\ntolerance, uncertainty U and the errors that pass are in ${unit}\n${ruleLines(checks)}`;
+  return `${table}\n${wrapped(`tolerance (within), uncertainty (U, k = 2) and the errors that pass are in ${unit}`)}${ruleLines(checks)}`;
 }
 
 /** Checks at one known level, which has one tolerance; where the levels shown are known otherwise, each has its own line. */
@@ -75,11 +107,11 @@ function levelText(rows: readonly [Named, ...Named[]]): string {
     [...columns, { title: "verdict" }],
     rows.map((row) => [...cells(row), row[1].verdict]),
   );
+  const at = atLines(first).join(", ");
   const known = uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit} (k = 2)`;
-  return (
-    `${table}\ntolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}\n` +
-    ruleLines([first])
-  );
+  return `${table}\n${wrapped(
+    `${at === "" ? "" : `at ${at}; `}tolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}`,
+  )}${ruleLines([first])}`;
 }
 
 /** A check as a person reads it. */
@@ -91,6 +123,18 @@ export function checkText(check: KnownCheckResult): string {
 export function pairText(pair: AsFoundAsLeft): string {
   const rows = [["as found", pair.asFound] as const, ["as left", pair.asLeft] as const] as const;
   return levelText(rows) + remarkLines(pairRemarks(pair)) + assumptionLines(pair);
+}
+
+/** Checks at several points, each in unit and at a frequency of its own. */
+export function pointsText({ points, worst, verdict, assumed }: CheckPoints): string {
+  const units = new Set(points.map(({ as }) => as));
+  const rows = points.map((check) => [check.point, check] as const);
+  return (
+    `${ownTable(rows, units.size === 1 ? [...units].join("") : "the unit of the known level")}\n` +
+    `worst point ${worst.point}: ${signed(worst.errorPercent)} %; all in all: ${verdict}\n` +
+    remarkLines(severalRemarks(points)) +
+    assumptionLines({ assumed })
+  );
 }
 
 /** Checks at several levels, each held against a tolerance of its own. */

@@ -35,7 +35,7 @@ function reasonsText(proposal: Proposal): string {
   const indent = " ".repeat(13);
   return (
     reasons.map(({ about, text }) => wrapped(text, indent, about.padEnd(13))).join("") +
-    `\nsources of the rules\n${sources.map((text, i) => wrapped(text, "    ", `[${i + 1}] `)).join("")}`
+    `\nsources of the rules\n${sources.map(({ number, text }) => wrapped(text, "    ", `[${number}] `)).join("")}`
   );
 }
 

@@ -11,12 +11,14 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
       acceptance: "margins",
       known: "amplitude",
       shown: "amplitude",
+      expected: "amplitude?",
       indicated: "amplitude",
       as: "text",
       error: "number",
       errorPercent: "number",
       errorDecibels: "number|null",
       tolerance: "number",
+      toleranceBelow: "number?",
       uncertainty: "number|null",
       parts: "uncertainty part[]",
       method: "text|null",
@@ -49,6 +51,10 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
     },
   },
   "linearity point": { like: "known check", keys: { offLine: "number" } },
+  "check points": {
+    keys: { points: "check point[]", worst: "check point", verdict: "text", assumed: "text[]" },
+  },
+  "check point": { like: "known check", keys: { point: "text" } },
   "switching point": {
     keys: {
       verdict: "text",
@@ -90,11 +96,14 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
       assumed: "text[]",
       steps: "bench step[]",
       possible: "truth",
+      told: "bench fact[]?",
       before: "text[]",
       notes: "text[]",
       cautions: "text[]",
     },
   },
+  "bench fact": { keys: { name: "text", text: "text" } },
+  "bench signal": { keys: { value: "number", type: "text", by: "text" } },
   "bench step": {
     keys: {
       number: "number",
@@ -104,10 +113,16 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
       level: "amplitude|null",
       displacement: "amplitude|null",
       acceleration: "amplitude|null",
+      signals: "bench signal[]?",
       possible: "truth",
       limitedBy: "text[]",
       expect: "text",
     },
+  },
+  "injection plan": { like: "bench plan", keys: { steps: "injection step[]" } },
+  "injection step": {
+    like: "bench step",
+    keys: { hertz: "number|null", speed: "number|null", signals: "bench signal[]" },
   },
   "shaker reach": { keys: { possible: "truth", limitedBy: "text[]", highest: "number|null", assumed: "text[]" } },
 });
