@@ -8,7 +8,7 @@ const ANOTHER = /\b(?:n|db|dec|decades?|oct|octaves?|per|exponents?|powers?|log)
 /** What stands in a unit and in no words. */
 const SIGNS = /[/*^%+=~\u00b7\u00b0\u00d7]/;
 /** Brackets with something in them. */
-const INSIDE = /[([{<]\s*[^\s)\]}>]/;
+const INSIDE = /[([{<]\s*[^\s.)\]}>]/;
 
 /**
  * Whether the heading of a column of slopes says that they are in dB an octave; false where it says no unit at all.
