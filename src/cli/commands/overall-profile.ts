@@ -10,6 +10,7 @@ import { csvFrequencies } from "../input/csv-frequencies";
 import { densityIn } from "../input/density-heading";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
+import { saysDbAnOctave } from "../input/slope-heading";
 import { onlyColumn } from "../options/only-column";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf } from "../options/option-values";
@@ -67,6 +68,7 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
   const name = file ?? "standard input";
   let squared: UnitSymbol = "g";
   const slopes = values["slope-column"];
+  let taken: string | undefined;
   const rows = await csvFrequencies(source.reader, {
     file: name,
     written: source.written,
@@ -74,7 +76,10 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
     column: onlyColumn(values.column),
     beside: slopes,
     what: "a density",
-    told: (headings, index) => {
+    told: (headings, index, slope) => {
+      if (slope !== undefined && (values["file-units"] === "none" || !saysDbAnOctave(headings[slope] as string))) {
+        taken = `slopes of column ${slope + 1} taken as dB an octave, which ${values["file-units"] === "none" ? "its heading was not asked for" : "its heading does not say"}`;
+      }
       squared = squaredUnit(headings[index] as string, values.unit, values["file-units"]);
       return { negative: false, empty: slopes !== undefined };
     },
@@ -93,6 +98,7 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
     const lines = levels.map((level, i) =>
       jsonLine("profile overall", level, {
         ...{ file: name, text: shownLevels[i], slopes: profileSlopes(points) },
+        ...(taken !== undefined && { assumedSlopes: taken }),
         ...explainedSteps(values.explain, ["", level]),
       }),
     );
@@ -105,6 +111,7 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
       name,
       unit,
       points,
+      taken,
       levels: shownLevels,
       peaks: levels.map(({ peak }) => format(peak, { digits })),
       slopes: profileSlopes(points).map((one) => significant(one, digits)),

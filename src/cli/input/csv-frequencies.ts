@@ -24,6 +24,7 @@ export interface FrequenciesSettings {
   readonly told: (
     headings: readonly string[],
     index: number,
+    beside: number | undefined,
   ) => { readonly negative: boolean; readonly empty: boolean };
 }
 
@@ -92,7 +93,7 @@ export async function csvFrequencies(source: RowsReader, settings: FrequenciesSe
             allowed: columnsListed(cells),
           });
         }
-        may = told(headings, value);
+        may = told(headings, value, other);
         columns = { frequency: columnRead(headings, at.index), value: columnRead(headings, value) };
       },
       row(cells) {

@@ -39,13 +39,20 @@ export class TimeSpread {
   #shortest = Number.POSITIVE_INFINITY;
   #longest = 0;
 
+  readonly #standing: boolean;
+
+  /** @param standing - whether a time may stand still, as one does that is written to few digits */
+  constructor(standing = false) {
+    this.#standing = standing;
+  }
+
   /** @throws {@link VeladisError} `out-of-range` for a time that is not behind the one before */
   add(seconds: number): void {
     const index = this.#count++;
     if (index === 0) this.#first = seconds;
     else {
       const step = seconds - this.#last;
-      if (!(step > 0)) {
+      if (!(step > 0 || (step === 0 && this.#standing))) {
         throw new VeladisError("out-of-range", {
           expected: "a later time for each sample, written with digits enough",
           received:

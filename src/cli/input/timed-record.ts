@@ -54,6 +54,21 @@ function requireRateOf({ rate: said }: EvenTimes, rate: number | undefined): voi
   });
 }
 
+/** A step of more than this many median ones is a hole, where a spline only makes up what was: common practice, no source. */
+const HOLE = 4;
+
+/** Refuses to resample across a hole in the times. */
+function requireNoGap(times: Float64Array): void {
+  const steps = times.subarray(1).map((time, i) => time - (times[i] as number));
+  const median = Float64Array.from(steps).sort()[steps.length >> 1] as number;
+  const at = steps.findIndex((step) => step > HOLE * median);
+  if (at < 0) return;
+  throw new VeladisError("out-of-range", {
+    expected: `times for --resample without a hole of more than ${HOLE} median steps of ${short(median)} s: a spline would make up what vibrated there`,
+    received: `${short(steps[at] as number)} s behind sample ${at + 1}, ${short(times[at] as number)} s from the first`,
+  });
+}
+
 /** The rate that even times say: the whole number that lies within what their last digit leaves open. */
 function nearWhole({ rate, room }: EvenTimes): number {
   const whole = Math.round(rate);
@@ -123,6 +138,7 @@ export async function timedRecord(
     return { chunks: portion(samples), rate: rate ?? nearWhole(even), told, how: evenText(even, taken, resample) };
   }
   if (!resample) throw uneven(even);
+  requireNoGap(times);
   const highest = PART / even.longest;
   const unit = taken ? "; times taken as seconds, which the heading does not say" : "";
   return {

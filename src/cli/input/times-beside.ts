@@ -1,10 +1,10 @@
-import { plainNumeral, shown, VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import { timeUnitSaid } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
 import { secondsIn, type TimeUnitSymbol } from "../delimited/time-units";
 import type { WrittenAs } from "../delimited/written-as";
-import { hasTimeOfDayForm, writtenTimeOfDay } from "./time-of-day";
-import { writtenDate } from "./written-date";
+import { clockCell, NO_TIME } from "./clock-cell";
+import { type EvenTimes, TimeSpread } from "./even-times";
 
 /** How far times may be from what was told. */
 const SHARE = 0.01;
@@ -17,6 +17,13 @@ const TREND = 1;
 /** Fewer rows whose frequency rises may be readings of a speed that rose. */
 const SPECTRUM = 3;
 
+/** Serial dates of the years 1954 to 2119. */
+const SERIAL = [20_000, 80_000] as const;
+const SECONDS_A_DAY = 86_400;
+
+/** Units that a heading says as often for the lowest of some readings (min), a direction or a letter. */
+const UNSURE: readonly TimeUnitSymbol[] = ["min", "h", "d"];
+
 /** How rows are spaced in time, as it was told. */
 export interface Spacing {
   /** What tells it: `--rate 5120`. */
@@ -27,10 +34,18 @@ export interface Spacing {
   readonly sampled?: true;
 }
 
-/** A column that may hold times: so far it has never fallen. */
+/** A column that may hold times: so far it has never fallen, or is headed by time and has to be held against the rate. */
 interface Rising {
   readonly index: number;
   readonly isDate: boolean;
+  readonly isOfDay: boolean;
+  /** Whether its heading says that samples of a waveform have their times there. */
+  readonly isHeaded: boolean;
+  /** How evenly its numbers rise, and the last digit that they are written to. */
+  readonly spread: TimeSpread;
+  digit: number;
+  /** The first row of a headed column that says no later time, and what stands there. */
+  fault?: { readonly row: number; readonly what: string };
   readonly first: number;
   last: number;
   rows: number;
@@ -62,14 +77,6 @@ export class TimesBeside {
     this.#written = written;
   }
 
-  #valueOf(cell: string): { readonly value: number; readonly isDate: boolean } | undefined {
-    const text = cell.trim();
-    const pointed = this.#written.decimalComma ? text.replace(",", ".") : text;
-    if (plainNumeral.test(pointed)) return { value: Number(pointed), isDate: false };
-    const date = hasTimeOfDayForm(text) ? writtenTimeOfDay(text) : writtenDate(text);
-    return date === undefined ? undefined : { value: date.at["day-first"] / 1e6, isDate: true };
-  }
-
   /** Takes the cells of a row. */
   add(cells: readonly string[]): void {
     if (this.#rising === undefined) {
@@ -78,23 +85,56 @@ export class TimesBeside {
   }
 
   #begun(cell: string, index: number): Rising[] {
-    const { value, isDate } = this.#valueOf(cell) ?? { value: Number.NaN, isDate: false };
-    if (index === this.#used || !Number.isFinite(value)) return [];
-    const steps = { equal: 0, shortest: Number.POSITIVE_INFINITY, longest: 0 };
-    return [{ index, isDate, first: value, last: value, rows: 1, ...steps }];
+    if (index === this.#used) return [];
+    const isHeaded = this.#isHeaded(index);
+    const read = clockCell(cell, this.#written.decimalComma);
+    if (!(read !== undefined && Number.isFinite(read.value)) && !isHeaded) return [];
+    const { value, isDate, isOfDay, digit } = read ?? NO_TIME;
+    const spread = new TimeSpread(true);
+    const steps = { equal: 0, shortest: Number.POSITIVE_INFINITY, longest: 0, spread, digit };
+    const begun = { index, isDate, isOfDay, isHeaded, first: value, last: value, rows: 1, ...steps };
+    if (read === undefined) return [{ ...begun, fault: { row: 1, what: shown(cell.trim()) } }];
+    spread.add(0);
+    return [begun];
   }
 
   #takes(one: Rising, cells: readonly string[]): boolean {
-    const step = (this.#valueOf(cells[one.index] as string)?.value ?? Number.NaN) - one.last;
-    if (!(step >= 0)) return false;
-    one.last += step;
+    if (one.fault !== undefined) return true;
+    const cell = cells[one.index] as string;
+    const read = clockCell(cell, this.#written.decimalComma);
+    let step = (read?.value ?? Number.NaN) - one.last;
+    // past midnight
+    if (one.isOfDay && step < -SECONDS_A_DAY / 2) step += SECONDS_A_DAY;
     one.rows++;
+    if (read === undefined || !(step >= 0) || read.isDate !== one.isDate) {
+      const what = Number.isFinite(step) ? `${shown(cell.trim())}, before that of the row above` : shown(cell.trim());
+      one.fault = { row: one.rows, what };
+      return one.isHeaded;
+    }
+    one.last += step;
+    one.spread.add(one.last - one.first);
+    one.digit = Math.min(one.digit, read.digit);
     if (step === 0) one.equal++;
     else {
       one.shortest = Math.min(one.shortest, step);
       one.longest = Math.max(one.longest, step);
     }
     return true;
+  }
+
+  /** Whether a heading says that samples have their times below it; no level is held so, since a history may have gaps. */
+  #isHeaded(index: number): boolean {
+    if (this.#told.sampled !== true || this.#header === undefined) return false;
+    const says = headingSays(this.#header[index] ?? "");
+    const isTime = says.some(({ time, axis }) => axis === "time" || (time !== undefined && !UNSURE.includes(time)));
+    try {
+      timeUnitSaid(this.#header, index, undefined, this.#written);
+      return isTime;
+    } catch (error) {
+      if (!(error instanceof VeladisError)) throw error;
+      // headed by what is no time
+      return false;
+    }
   }
 
   /** The unit that the heading of a column of times says, undefined for none, `false` for one of something else. */
@@ -132,32 +172,78 @@ export class TimesBeside {
    */
   check(): void {
     for (const one of this.#rising ?? []) {
-      const { index, first, last, rows, equal, shortest } = one;
+      this.#requireRows(one);
+      const { first, last, rows, equal, shortest, isHeaded } = one;
       if (this.#isFrequency(one)) {
         throw new VeladisError("unknown-option", {
           expected:
             "rows that follow one another in time; the lines of a spectrum are for bandOverall of veladis/signal; " +
             "--file-units none where the column beside is no frequency of these rows",
-          received: `${this.#told.by}, and column ${index + 1} ${shown(this.#header?.[index]?.trim())}, which rises from row to row`,
+          received: `${this.#told.by}, and column ${this.#named(one)}, which rises from row to row`,
         });
       }
-      const unit = last > first ? this.#unitOf(one) : false;
-      if (unit === false) continue;
+      if (rows < 2 || !(last > first || isHeaded)) continue;
+      const said = this.#unitOf(one);
       const wanted = (rows - 1) * this.#told.seconds;
       const agrees = (said: TimeUnitSymbol): boolean => {
         // times that stand still were rounded by as much as they move
-        const room = SHARE * wanted + (equal > 0 ? secondsIn(said, shortest) : 0);
-        return Math.abs(secondsIn(said, last - first) - wanted) <= room;
+        const still = equal === 0 ? 0 : isHeaded || last === first ? 1.5 * one.digit : shortest;
+        return Math.abs(secondsIn(said, last - first) - wanted) <= SHARE * wanted + secondsIn(said, still);
       };
-      const units: readonly TimeUnitSymbol[] = unit === undefined ? ["s", "ms", "us"] : [unit];
-      if (units.some(agrees)) continue;
-      const step = secondsIn(unit ?? "s", last - first) / (rows - 1);
-      const heading = this.#header === undefined ? "" : ` ${shown(this.#header[index]?.trim())}`;
-      const isTrend = this.#told.sampled === true && step >= TREND;
-      throw new VeladisError("unknown-option", {
-        expected: `rows spaced as their own times say, within 1 %, ${isTrend ? "since levels so far apart are a trend, for veladis setpoints or veladis simulate; " : "or "}--file-units none where these are no times in s`,
-        received: `${this.#told.by}, and column ${index + 1}${heading} with ${Number(step.toPrecision(4))} s from row to row, ${Number((1 / step).toPrecision(4))} a second`,
-      });
+      const units: readonly TimeUnitSymbol[] = said === undefined || said === false ? ["s", "ms", "us"] : [said];
+      const unit = units.find(agrees);
+      if (unit !== undefined) {
+        // numbers that rise as the rate says are times, whatever their heading leaves open
+        if (this.#told.sampled && (said !== false || this.#header === undefined) && rows >= ENOUGH) {
+          this.#requireEven(one, unit);
+        }
+        continue;
+      }
+      if (said === false) continue;
+      throw this.#otherRate(one, said);
     }
+  }
+
+  #named({ index }: Rising): string {
+    return `${index + 1}${this.#header === undefined ? "" : ` ${shown(this.#header[index]?.trim())}`}`;
+  }
+
+  /** Refuses a column that is headed by time, one row of which says no time, or none behind that above. */
+  #requireRows(one: Rising): void {
+    if (one.fault === undefined) return;
+    const { row, what } = one.fault;
+    throw new VeladisError("out-of-range", {
+      expected: `a time in each row of column ${this.#named(one)}, none before that of the row above, or --file-units none where these are no times of the samples`,
+      received: `row ${row} of the samples with ${what}`,
+    });
+  }
+
+  /** Refuses times that follow the rate on the whole and not row by row. */
+  #requireEven(one: Rising, unit: TimeUnitSymbol): void {
+    const even: EvenTimes = one.spread.read(one.digit);
+    if (even.farthest <= even.room) return;
+    const inSeconds = (value: number): string => String(Number(secondsIn(unit, value).toPrecision(4)));
+    throw new VeladisError("out-of-range", {
+      expected: `evenly spaced times in column ${this.#named(one)}, each within ${inSeconds(even.room)} s of its place, or --file-units none where these are no times of the samples; --resample takes samples at even times from a cubic spline through them`,
+      received: `sample ${even.index + 1} off by ${inSeconds(even.farthest)} s: steps of ${inSeconds(even.shortest)} to ${inSeconds(even.longest)} s`,
+    });
+  }
+
+  #otherRate(one: Rising, unit: TimeUnitSymbol | undefined): VeladisError {
+    const { first, last, rows, isDate } = one;
+    const rawStep = (last - first) / (rows - 1);
+    const step = secondsIn(unit ?? "s", rawStep);
+    const short = (value: number): string => String(Number(value.toPrecision(4)));
+    const isTrend = this.#told.sampled === true && step >= TREND;
+    const maySerial = unit === undefined && !isDate && first > SERIAL[0] && last <= SERIAL[1];
+    const serial = `; from ${first} on they may be serial dates of a spreadsheet, ${short(rawStep * SECONDS_A_DAY)} s from row to row`;
+    return new VeladisError("unknown-option", {
+      expected: `rows spaced as their own times say, within 1 %, ${isTrend ? "since levels so far apart are a trend, for veladis setpoints or veladis simulate; " : "or "}--file-units none where these are no times in s`,
+      received: `${this.#told.by}, and column ${this.#named(one)} ${
+        step > 0
+          ? `with ${short(step)} s from row to row, ${short(1 / step)} a second${maySerial ? serial : ""}`
+          : "with one time for all rows"
+      }`,
+    });
   }
 }

@@ -12,6 +12,8 @@ export interface ProfilePage {
   readonly levels: readonly string[];
   readonly peaks: readonly string[];
   readonly slopes: readonly string[];
+  /** What was taken of slopes whose heading does not say it. */
+  readonly taken: string | undefined;
   readonly digits: number;
 }
 
@@ -19,7 +21,7 @@ export interface ProfilePage {
 const LONGEST = 20;
 
 /** A profile as a person reads it: the levels first, then how they were made, then the points. */
-export function profileText({ name, unit, points, levels, peaks, slopes, digits }: ProfilePage): string {
+export function profileText({ name, unit, points, levels, peaks, slopes, taken, digits }: ProfilePage): string {
   const [low, high] = [(points[0] as BreakPoint)[0], (points[points.length - 1] as BreakPoint)[0]];
   const right = { align: "right" as const };
   const columns = ["Hz", unit, "dB/octave to the next"].map((title) => ({ title, ...right }));
@@ -31,6 +33,7 @@ export function profileText({ name, unit, points, levels, peaks, slopes, digits 
   return [
     ...levels.map((level, i) => `${level}  (peak of three times it, if Gaussian: ${peaks[i]})\n`),
     `\n${wrapped(`${name}: ${points.length} points from ${low} to ${high} Hz in ${unit}, straight lines between them on logarithmic axes`)}`,
+    taken === undefined ? "" : wrapped(taken),
     "outside of them nothing is counted; a real peak is higher now and then\n",
     points.length > LONGEST ? "" : `\n${textTable(columns, rows)}`,
   ].join("");

@@ -165,11 +165,15 @@ async function rowFile(
       account: (json) => accountOf(told(), json),
     };
   }
+  const how =
+    written.fileUnits === "none"
+      ? "spaced by --rate alone: no column was looked at for times, as --file-units none says"
+      : undefined;
   const spacing = { by: `--rate ${rate}`, seconds: 1 / rate, sampled: true } as const;
   let told: SamplesTold | undefined;
   const settings = { file: common.name, written, column, scale, unit, spacing, waveform };
   const chunks = csvSamples(reader, settings, (all) => {
     told = all;
   });
-  return { ...common, rate, chunks, account: (json) => accountOf(told, json) };
+  return { ...common, rate, chunks, ...(how !== undefined && { how }), account: (json) => accountOf(told, json) };
 }
