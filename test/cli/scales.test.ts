@@ -112,6 +112,22 @@ describe("an argument that begins with a minus", () => {
     expect(JSON.parse(out)).toMatchObject({ volts: -9.8, movement: { cold: -10.4, direction: "towards the probe" } });
   });
 
+  it.each([
+    ["reached", ["--limit", "3 mil", "--fail-from", "limit"], 1, "REACHES the limit"],
+    ["reached, without the option", ["--limit", "3 mil"], 0, "REACHES the limit"],
+    ["not reached", ["--limit", "4 mil", "--fail-from", "limit"], 0, "below the limit"],
+    [
+      "beyond the linear range",
+      ["--limit", "100 mil", "--fail-from", "limit"],
+      0,
+      "the probe leaves its range before the limit",
+    ],
+  ])("a limit of a gap is told by the exit code: %s", async (_, more, code, told) => {
+    const gap = ["gap", "-9.8 V", "--sensor", "200 mV/mil", "--range", "-2 to -18 V", "--cold", "-10.4 V"];
+    const printed = await veladis([...gap, ...more]);
+    expect([printed.code, printed.out.replace(/\s+/g, " ").includes(told)]).toEqual([code, true]);
+  });
+
   it("is an option where none does", async () => {
     expect((await veladis(["gap", "-x"])).err).toContain("begins with a dash");
   });
