@@ -92,7 +92,7 @@ describe("the chart of setpoints", () => {
     const path = join(folder, "turbine.svg");
     const file = `${root}/docs/examples/pump-rig/normal-excerpt.csv`;
     const args = ["setpoints", "--file", file, "--from", "g rms", "--column", "2", "--limits", "0.3 g rms, 0.5 g rms"];
-    const raised = ["--machine", "pump 1490 r/min", "--raised", "1.5 times from 600 to 900 r/min"];
+    const raised = ["--machine", "pump 1490 r/min", "--raised", "1.5 times from 600 to 900 r/min for 30 s"];
     expect(await veladis([...args, ...raised, "--chart", path])).toMatchObject({ code: 0 });
     expect(readFileSync(path, "utf8")).toMatch(/600 readings.*raised TRIP 0\.7500/s);
   });
