@@ -15,6 +15,7 @@ import { type Amplitude, type Assumption, significant } from "../reading/index";
 import { unitSymbol, units } from "../units/index";
 import { convertAmplitude } from "./convert-amplitude";
 import { directVolts, linearRange } from "./direct-voltage";
+import { limitWarnings, sensitivityWarnings } from "./gap-warnings";
 import { sensor } from "./sensor";
 
 /** A length along the axis of a probe. */
@@ -57,6 +58,7 @@ export interface ProbeGap {
   readonly swing: { readonly volts: readonly [near: number, far: number]; readonly inRange: boolean } | null;
   /** Whether the movement reaches the limit; null without a limit: nothing is judged then. */
   readonly reached: boolean | null;
+  /** Of a vibration, or a limit, that the linear range does not hold, and of a sensitivity far from the usual. */
   readonly warnings: readonly string[];
   readonly assumed: readonly Assumption[];
   /** What was taken for granted of the probe, in words. */
@@ -123,7 +125,7 @@ function directionOf(away: number): ProbeDirection {
  * What the gap voltage of a proximity probe says: where in its linear range the shaft stands, and how far it has moved since
  * the cold gap, along the axis of the probe. Without a limit nothing is judged.
  *
- * Usual sensitivities are 200 mV/mil, 7.87 mV/um, within 5 % (API 670, from memory). The gap voltage is negative where the
+ * Usual sensitivities are 200 mV/mil, 7.87 mV/um, within 5 % (API 670, from memory); one more than five times off is warned of. The gap voltage is negative where the
  * driver has a negative supply; a voltage is refused that has another sign than the linear range, or lies outside it.
  *
  * @param gap - the direct voltage with its sign, e.g. `"-9.8 V"`
@@ -192,12 +194,14 @@ export function probeGap(gap: string, options: ProbeGapOptions): ProbeGap {
             volts: Object.freeze([volts - sign * half, volts + sign * half] as const),
             inRange: Math.abs(volts) - half >= Math.abs(near) && Math.abs(volts) + half <= Math.abs(far),
           });
-    const warnings =
-      swing === null || swing.inRange
-        ? []
-        : [
-            `the vibration takes the signal to ${swing.volts.map(voltText).join(" and ")}, out of the linear range of ${voltText(near)} to ${voltText(far)}: its peaks are not read right`,
-          ];
+    const warnings = [
+      ...sensitivityWarnings(perUm),
+      ...(cold === undefined ? [] : limitWarnings(most, { towards: um(near, cold), away: um(cold, far) })),
+    ];
+    if (swing?.inRange === false)
+      warnings.push(
+        `the vibration takes the signal to ${swing.volts.map(voltText).join(" and ")}, out of the linear range of ${voltText(near)} to ${voltText(far)}: its peaks are not read right`,
+      );
     return Object.freeze({
       volts,
       sensitivity: perUm,

@@ -6,7 +6,7 @@ import type { Report } from "./value";
 /** Where a shaft stands by a gap voltage, and how far it has moved since the cold gap. */
 export function gapReport(volts: string, sensitivity: string, range: string, cold: string | undefined): Report {
   const found = probeGap(volts, { sensitivity, range, ...(cold !== undefined && { cold }) });
-  const { percent, range: ends, room, movement, assumedFacts } = found;
+  const { percent, range: ends, room, movement, assumedFacts, warnings } = found;
   const length = ({ um, mil }: typeof room.away): string => `${significant(um, 4)} um (${significant(mil, 4)} mil)`;
   return {
     report: [
@@ -17,6 +17,7 @@ export function gapReport(volts: string, sensitivity: string, range: string, col
             `moved: ${movement.direction === "not moved" ? "" : `${length(movement)} `}${movement.direction} since ${significant(movement.cold, 4)} V`,
           ]),
       `room: ${length(room.towards)} towards the probe, ${length(room.away)} away`,
+      ...warnings.map((text) => `  warning: ${text}`),
       ...assumedFacts.map((text) => `  assumed: ${text}`),
       ...cautions.map((caution) => `  caution: ${caution}`),
     ]

@@ -9,6 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { significant } from "../reading/index";
+import { bandNames } from "./mode-bands";
 import { quantile, robustSpread } from "./statistics";
 
 /** The operating mode, the load or the speed at each reading, in which a machine may run at different levels. */
@@ -31,9 +32,8 @@ export interface BaselineMode {
 const keys: Readonly<Record<keyof ModesOptions, true>> = /* @__PURE__ */ Object.freeze({ readings: true, only: true });
 
 const PLACE = { option: "modes" };
-/** Numbers of at most so many values are modes each by itself; others make three bands; common practice, no source. */
+/** Numbers of at most so many values are modes each by itself; others make bands; common practice, no source. */
 const MOST_VALUES = 6;
-const BANDS = 3;
 /** Fewest readings of a mode that has a median worth comparing; common practice, no source. */
 const FEWEST = 3;
 /** Standard error of the median of normal scatter, over that of the mean: root(pi / 2), from memory. */
@@ -110,15 +110,9 @@ function namesOf(modes: ModesOptions, kept: readonly number[]): (index: number) 
   }
   const numberAt = (i: number): number =>
     requireFinite(readings[i] as number, `a number for the mode at index ${i}`, { option: "readings", index: i });
-  const values = [...new Set(kept.map(numberAt))].sort((a, b) => a - b);
-  if (values.length <= MOST_VALUES) return (i) => significant(numberAt(i), 6);
-  const [low, high] = [values[0] as number, values[values.length - 1] as number];
-  const width = (high - low) / BANDS;
-  const end = (band: number): string => significant(low + band * width, 4);
-  return (i) => {
-    const band = Math.min(BANDS - 1, Math.floor((numberAt(i) - low) / width));
-    return `${end(band)} to ${end(band + 1)}`;
-  };
+  if (new Set(kept.map(numberAt)).size <= MOST_VALUES) return (i) => significant(numberAt(i), 6);
+  const names = bandNames(kept.map(numberAt));
+  return (i) => names.get(numberAt(i)) as string;
 }
 
 /** The modes by rising median, and whether they differ. */

@@ -172,7 +172,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       range === undefined
         ? null
         : raisedSetpoints(range, {
-            ...{ alarm, trip, type: as, running: runningSpeed(facts)?.hertz },
+            ...{ alarm, trip, type: as, running: runningSpeed(facts)?.hertz, longest: delay.longest },
             carried: carriedMost({ sensor, device, hertz, type: as }),
           });
     const used = [

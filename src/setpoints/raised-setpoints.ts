@@ -8,7 +8,7 @@ export interface RaisedSetpoints {
   readonly hertz: readonly [from: number, to: number];
   /** The range in r/min. */
   readonly speed: readonly [from: number, to: number];
-  /** How long they may be up, in s; left out where nothing but the speed ends it. */
+  /** How long they may be up at the most, in s; left out in answers kept from before a time had to be stated. */
   readonly seconds?: number;
   readonly alarm: Amplitude | null;
   readonly trip: Amplitude | null;

@@ -1,5 +1,6 @@
 import { multipliedAmplitude } from "../amplitude/index";
 import {
+  FLOAT_NOISE,
   inPlace,
   parseNumeral,
   requireFinite,
@@ -22,8 +23,8 @@ export interface RaisedRange {
   readonly factor: number;
   readonly from: Frequency;
   readonly to: Frequency;
-  /** How long the device may hold them up, in s; without it nothing ends them but the speed. */
-  readonly seconds?: number;
+  /** How long the device holds them up at the most, in s. */
+  readonly seconds: number;
 }
 
 const FORM =
@@ -31,6 +32,8 @@ const FORM =
 const PLACE = { option: "raised" };
 /** The highest factor met in API 670, 5th edition, from memory: 2 or 3. */
 const MOST = 3;
+/** Where a range of speeds that are passed ends, over the running speed; common practice, no source. */
+const NEAR = 0.9;
 
 const keys: Readonly<Record<keyof RaisedRange, true>> = /* @__PURE__ */ Object.freeze({
   factor: true,
@@ -44,8 +47,8 @@ export function saysRaised(text: string): boolean {
   return /^\s*[\d.]+\s*(?:x|times)?\s+from\s/i.test(text);
 }
 
-/** What a text says of a raised setpoint. */
-function written(text: string): RaisedRange {
+/** What a text says of a raised setpoint; of the time, nothing where it says none. */
+function written(text: string): Omit<RaisedRange, "seconds"> & { readonly seconds?: number } {
   const [, factor, from, to, seconds] =
     /^([\d.]+)\s*(?:x|times)?\s+from\s+(\S.*?)\s+to\s+(\S.*?)(?:\s+for\s+([\d.]+)\s*s)?$/i.exec(
       requireText(text, FORM, PLACE).trim().replace(/\s+/g, " "),
@@ -65,14 +68,14 @@ function written(text: string): RaisedRange {
 export interface CheckedRange {
   readonly factor: number;
   readonly range: readonly [number, number];
-  readonly seconds: number | null;
+  readonly seconds: number;
 }
 
 /**
  * The range and the factor of a raised setpoint.
  *
- * @throws {@link VeladisError} `syntax`, `missing-option`, `unknown-option`, `out-of-range` for a factor not above 1 or above
- *   3 and for a range that does not rise
+ * @throws {@link VeladisError} `syntax`, `missing-option` without a time too, `unknown-option`, `out-of-range` for a factor
+ *   not above 1 or above 3 and for a range that does not rise
  */
 export function requireRaised(given: RaisedRange | string): CheckedRange {
   const raised = typeof given === "string" ? written(given) : requireGiven(given, FORM, PLACE);
@@ -96,11 +99,17 @@ export function requireRaised(given: RaisedRange | string): CheckedRange {
       ...PLACE,
     });
   const { seconds } = raised;
+  if (seconds === undefined)
+    throw new VeladisError("missing-option", {
+      expected:
+        "the time in s after which the device ends a raised setpoint, as in for 30 s: without it a machine that hangs within its speeds stays without its trip",
+      received: "no time",
+      ...PLACE,
+    });
   return {
     factor,
     range: [from, to],
-    seconds:
-      seconds === undefined ? null : requirePositive(seconds, "a time above zero in s, for a raised setpoint", PLACE),
+    seconds: requirePositive(seconds, "a time above zero in s, for a raised setpoint", PLACE),
   };
 }
 
@@ -113,9 +122,11 @@ export interface RaisedCase {
   /** The most that sensor, loop or device carry, in the type of the setpoints; undefined where nothing is said of it. */
   readonly carried: number | undefined;
   readonly type: string;
+  /** The longest delay of a trip that suits the machine, in s. */
+  readonly longest: number;
 }
 
-/** Refuses a range in which the machine runs. */
+/** Refuses a range in which the machine runs, or nearly: by slip or load it may run slower than is said. */
 function requireBelowRunning([from, to]: readonly [number, number], running: number | undefined): void {
   const range = `${significant(from * 60, 4)} to ${significant(to * 60, 4)} r/min`;
   if (running === undefined)
@@ -125,10 +136,10 @@ function requireBelowRunning([from, to]: readonly [number, number], running: num
       fact: "speed",
       ...PLACE,
     });
-  if (to < running) return;
+  if (to <= running * NEAR * (1 + FLOAT_NOISE)) return;
   throw new VeladisError("out-of-range", {
     expected:
-      "a range below the running speed, passed at start-up and run-down, for a raised setpoint: where the machine runs, its own setpoint stands",
+      "a range that ends at or below 90 % of the running speed (common practice, no source), passed at start-up and run-down, for a raised setpoint: where the machine runs, its own setpoint stands",
     received: `${range} of a machine that runs at ${significant(running * 60, 4)} r/min`,
     ...PLACE,
   });
@@ -166,14 +177,17 @@ export function raisedSetpoints({ factor, range, seconds }: CheckedRange, given:
     factor,
     hertz: Object.freeze(range),
     speed: Object.freeze(speed),
-    ...(seconds !== null && { seconds }),
+    seconds,
     alarm,
     trip,
     unprotected: Object.freeze([
       `${where} nothing trips below ${format(trip)}: at running speed it would at ${format(given.trip.stored)}`,
-      seconds === null
-        ? "no time is stated for the raised setpoint: a machine that hangs within its speeds stays without its trip for as long; state it"
-        : `a device that does not end the raised setpoint after ${plainNumber(seconds)} s leaves the machine without its trip for as long as it hangs within its speeds: prove it on the bench`,
+      `a device that does not end the raised setpoint after ${plainNumber(seconds)} s leaves the machine without its trip for as long as it hangs within its speeds: prove it on the bench`,
+      ...(seconds > given.longest
+        ? [
+            `raised for ${plainNumber(seconds)} s, longer than the ${plainNumber(given.longest)} s of delay that suit the machine: damage may be done by then; no longer than passing these speeds takes`,
+          ]
+        : []),
       "no limit of a scheme is for speeds that are passed: whether the machine stands the raised trip there is for its maker to say",
       ...(carried === undefined
         ? ["no full scale of sensor or loop is stated: whether anything can reach the raised trip is not known"]

@@ -49,6 +49,33 @@ describe("the gap voltage of a proximity probe", () => {
     expect(gap("-10 V", { vibration: "100 um rms" }).assumed).toEqual(["sine"]);
   });
 
+  it("tells of a limit that the linear range ends before", () => {
+    // 8.4 V and 7.6 V from the cold gap to the ends of the range, at 0.2 V/um: 42 um and 38 um
+    const { warnings, reached } = gap("-9.8 V", { sensitivity: "200 mV/um", cold: "-10.4 V", limit: "100 um" });
+    expect(reached).toBe(false);
+    expect(warnings.join()).toContain(
+      "ends 42.00 um (1.654 mil) towards the probe and 38.00 um (1.496 mil) away from it",
+    );
+    const one = gap("-9.8 V", { cold: "-10.4 V", limit: "40 mil" }).warnings;
+    expect(one).toHaveLength(1);
+    expect(one[0]).toContain("ends 965.2 um (38.00 mil) away from it");
+    expect(gap("-9.8 V", { cold: "-10.4 V", limit: "38 mil" }).warnings).toEqual([]);
+  });
+
+  // a factor of five: common practice, no source
+  it.each([
+    ["200 mV/um", 1],
+    ["8 mV/mil", 1],
+    ["200 mV/mil", 0],
+    ["100 mV/mil", 0],
+    ["4 mV/um", 0],
+    ["1.5 mV/um", 1],
+    ["39 mV/um", 0],
+  ])("tells of a sensitivity far from the usual: %s", (sensitivity, told) => {
+    const { warnings } = gap("-10 V", { sensitivity });
+    expect(warnings.filter((text) => text.includes("far from the usual"))).toHaveLength(told);
+  });
+
   it("reads volts as they are written", () => {
     for (const written of ["-9800 mV", "-9.8V", "\u22129.8 V", "-9.8 VDC", "-9.8 V d.c.", " -9.8 V dc "])
       expect(gap(written).volts).toBeCloseTo(-9.8, 12);

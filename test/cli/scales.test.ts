@@ -92,7 +92,7 @@ describe("the chart of setpoints", () => {
     const path = join(folder, "turbine.svg");
     const file = `${root}/docs/examples/pump-rig/normal-excerpt.csv`;
     const args = ["setpoints", "--file", file, "--from", "g rms", "--column", "2", "--limits", "0.3 g rms, 0.5 g rms"];
-    const raised = ["--machine", "pump 1490 r/min", "--raised", "1.5 times from 600 to 900 r/min"];
+    const raised = ["--machine", "pump 1490 r/min", "--raised", "1.5 times from 600 to 900 r/min for 30 s"];
     expect(await veladis([...args, ...raised, "--chart", path])).toMatchObject({ code: 0 });
     expect(readFileSync(path, "utf8")).toMatch(/600 readings.*raised TRIP 0\.7500/s);
   });
@@ -110,6 +110,22 @@ describe("an argument that begins with a minus", () => {
     expect((await veladis(gap)).out).toContain("76.20 um (3.000 mil) towards the probe");
     const { out } = await veladis([...gap, "--json"]);
     expect(JSON.parse(out)).toMatchObject({ volts: -9.8, movement: { cold: -10.4, direction: "towards the probe" } });
+  });
+
+  it.each([
+    ["reached", ["--limit", "3 mil", "--fail-from", "limit"], 1, "REACHES the limit"],
+    ["reached, without the option", ["--limit", "3 mil"], 0, "REACHES the limit"],
+    ["not reached", ["--limit", "4 mil", "--fail-from", "limit"], 0, "below the limit"],
+    [
+      "beyond the linear range",
+      ["--limit", "100 mil", "--fail-from", "limit"],
+      0,
+      "the probe leaves its range before the limit",
+    ],
+  ])("a limit of a gap is told by the exit code: %s", async (_, more, code, told) => {
+    const gap = ["gap", "-9.8 V", "--sensor", "200 mV/mil", "--range", "-2 to -18 V", "--cold", "-10.4 V"];
+    const printed = await veladis([...gap, ...more]);
+    expect([printed.code, printed.out.replace(/\s+/g, " ").includes(told)]).toEqual([code, true]);
   });
 
   it("is an option where none does", async () => {

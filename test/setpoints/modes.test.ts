@@ -36,6 +36,44 @@ describe("the operating modes of a baseline", () => {
     expect([only.count, only.excluded, only.median]).toEqual([6, 6, 1.9]);
   });
 
+  // speeds near 900 and near 1480 r/min, 100 readings each
+  const speeds = Array.from({ length: 200 }, (_, i) => (i < 100 ? 900 : 1480) + (i % 7) - 3);
+  const atSpeeds = speeds.map((speed) => (speed < 1000 ? 1 : 3));
+  it.each([
+    ["none far off", []],
+    ["one far off", [65535]],
+    ["three far off", [65535, 65535, 65535]],
+    ["one far off at either end", [-32768, 65535]],
+    ["some far off here and there", [15000, 30000, 45000, 65535]],
+  ])("of speeds in numbers are told apart with %s", (_, far) => {
+    const readings = [...atSpeeds, ...far.map(() => 2)];
+    const { modes = [], modesDiffer } = baseline(readings, { ...as, modes: { readings: [...speeds, ...far] } });
+    expect([modesDiffer, modes[0]?.median, modes.at(-1)?.median]).toEqual([true, 1, 3]);
+    expect(() => propose(baseline(readings, { ...as, modes: { readings: [...speeds, ...far] } }))).toThrow(
+      expect.objectContaining({ code: "out-of-range" }),
+    );
+  });
+
+  it("of few readings beside one far off are told apart", () => {
+    const few = speeds.filter((_, i) => i >= 80);
+    const levelsOfFew = [...few.map((speed) => (speed < 1000 ? 1 : 3)), 2];
+    expect(baseline(levelsOfFew, { ...as, modes: { readings: [...few, 65535] } }).modesDiffer).toBe(true);
+  });
+
+  it("of a load without gaps are cut by rank, equal ones together", () => {
+    const load = Array.from({ length: 60 }, (_, i) => Math.floor(i / 2));
+    const { modes = [], modesDiffer } = baseline(
+      load.map((one) => 1 + one / 20),
+      { ...as, modes: { readings: load } },
+    );
+    expect(modes.map(({ mode, count }) => [mode, count])).toEqual([
+      ["0 to 9.000", 20],
+      ["10.00 to 19.00", 20],
+      ["20.00 to 29.00", 20],
+    ]);
+    expect(modesDiffer).toBe(true);
+  });
+
   it("take the lowest for the setpoints, without statistics of all", () => {
     const {
       alarm,

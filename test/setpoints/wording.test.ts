@@ -143,27 +143,31 @@ const cases: Cases = {
   "proposeSetpoints, a multiple for a trip without limits": () => propose({ scheme: "none", multiples: { trip: 3 } }),
   "proposeSetpoints, a number for a raised setpoint": () => propose({ raised: 2 }),
   "proposeSetpoints, null for a raised setpoint": () => propose({ raised: null }),
-  "proposeSetpoints, a factor with two points": () => propose({ raised: "2.2.2 times from 900 to 1400 r/min" }),
+  "proposeSetpoints, a factor with two points": () =>
+    propose({ raised: "2.2.2 times from 900 to 1400 r/min for 30 s" }),
   "proposeSetpoints, seconds with two points": () => propose({ raised: "2 times from 900 to 1400 r/min for 3.3.3 s" }),
   "proposeSetpoints, an empty raised setpoint": () => propose({ raised: "" }),
   "proposeSetpoints, a raised setpoint without speeds": () => propose({ raised: "2 times" }),
   "proposeSetpoints, a mistyped part of a raised setpoint": () => propose({ raised: { factors: 2 } }),
   "proposeSetpoints, a raised setpoint without an end": () => propose({ raised: { factor: 2, from: "900 r/min" } }),
   "proposeSetpoints, a text for a factor": () => propose({ raised: { factor: "2" } }),
-  "proposeSetpoints, a factor of a bypass": () => propose({ raised: "10 times from 900 to 1400 r/min" }),
-  "proposeSetpoints, raised within speeds that fall": () => propose({ raised: "2 times from 1400 to 900 r/min" }),
+  "proposeSetpoints, a factor of a bypass": () => propose({ raised: "10 times from 900 to 1400 r/min for 30 s" }),
+  "proposeSetpoints, raised within speeds that fall": () =>
+    propose({ raised: "2 times from 1400 to 900 r/min for 30 s" }),
   "proposeSetpoints, raised for no time": () => propose({ raised: "2 times from 900 to 1400 r/min for 0 s" }),
-  "proposeSetpoints, raised without a running speed": () => propose({ raised: "2 times from 900 to 1400 r/min" }),
+  "proposeSetpoints, raised without a time": () => propose({ raised: "2 times from 900 to 1400 r/min" }),
+  "proposeSetpoints, raised without a running speed": () =>
+    propose({ raised: "2 times from 900 to 1400 r/min for 30 s" }),
   "proposeSetpoints, raised at the running speed": () =>
-    propose({ machine: "group 1 rigid 1490 r/min", raised: "2 times from 900 to 1490 r/min" }),
+    propose({ machine: "group 1 rigid 1490 r/min", raised: "2 times from 900 to 1490 r/min for 30 s" }),
   "proposeSetpoints, raised beyond all that is read": () =>
     propose({
       machine: "group 1 rigid 1490 r/min",
-      raised: "2 times from 700 to 900 r/min",
+      raised: "2 times from 700 to 900 r/min for 30 s",
       sensor: { fullScale: "10 mm/s rms" },
     }),
   "proposeSetpoints, raised without a trip": () =>
-    propose({ machine: "1490 r/min", scheme: "none", raised: "2 times from 700 to 900 r/min" }),
+    propose({ machine: "1490 r/min", scheme: "none", raised: "2 times from 700 to 900 r/min for 30 s" }),
   "delayAdvice, a machine near one": () => p.delayAdvice("pumpe", 25),
   "delayAdvice, at a standstill": () => p.delayAdvice("pump", 0),
 };

@@ -39,9 +39,16 @@ export const gapPage = {
       example: '"10 mil"',
       otherwise: "nothing is judged",
     },
+    "fail-from": {
+      argument: "<verdict>",
+      help: "exit 1 when the movement reaches the limit",
+      example: "limit",
+      values: ["limit"],
+    },
     json,
   },
   notes: [
+    "The exit code is 0 whether the limit is reached or not without --fail-from.",
     "One probe tells the movement along its own axis; where the shaft stands in its bearing takes two, and the clearance. Where no zero is known, the gap itself is read from the calibration curve.",
   ],
 } as const satisfies CommandPage;

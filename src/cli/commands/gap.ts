@@ -36,6 +36,13 @@ export async function printGap(given: ParsedOptions<typeof gapPage.options>, io:
       received: "nothing",
     });
   const { cold, vibration, limit } = values;
+  const failFrom = values["fail-from"];
+  if (failFrom !== undefined && limit === undefined)
+    throw new VeladisError("missing-option", {
+      expected: "--limit beside --fail-from: without it nothing is judged",
+      received: "--fail-from alone",
+      option: "limit",
+    });
   const found = probeGap(written, {
     sensitivity: requireOption(given, "sensor"),
     range: requireOption(given, "range"),
@@ -59,5 +66,5 @@ export async function printGap(given: ParsedOptions<typeof gapPage.options>, io:
           labelled("judged", reached === null ? ["nothing: no limit of movement was given"] : [], 13) +
           `\n${assumptionLines(found)}${warnings.length === 0 ? "" : `\nwarnings\n${dashed(warnings)}`}${cautionsText()}`,
   );
-  return exitCodes.done;
+  return failFrom !== undefined && reached === true ? exitCodes.reached : exitCodes.done;
 }

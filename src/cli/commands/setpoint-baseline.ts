@@ -20,9 +20,24 @@ type GivenMachine = ParsedOptions<typeof setpointsPage.options>;
 /** Options of a file of readings that stand beside one. */
 const ofFile = ["modes", "mode"] as const;
 
+/** Different numbers of a column up to which they may be the names of modes. */
+const MOST_NAMES = 6;
+
+/** Refuses a word among measured numbers: as names each number would be a mode by itself, too few to be compared. */
+function requireNumbersAlone(cells: readonly string[], numbers: readonly unknown[]): void {
+  const found = numbers.filter((one) => typeof one === "number");
+  if (found.length === cells.length || found.length * 2 <= cells.length || new Set(found).size <= MOST_NAMES) return;
+  throw new VeladisError("not-a-number", {
+    expected: "a number for each mode where most are numbers: leave such rows out, or give all of them names",
+    received: shown(cells[numbers.findIndex((one) => typeof one !== "number")]),
+    option: "modes",
+  });
+}
+
 /** The operating modes of a column: numbers where all of its cells are. */
 function modesOf(cells: readonly string[], only: string | undefined, decimalComma: boolean): ModesOptions {
   const numbers = cells.map((cell) => levelCell(cell, decimalComma));
+  requireNumbersAlone(cells, numbers);
   const readings = numbers.every((one) => typeof one === "number") ? numbers : cells;
   return { readings, ...(only !== undefined && { only }) };
 }

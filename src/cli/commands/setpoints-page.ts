@@ -89,8 +89,8 @@ export const setpointsPage = {
         otherwise: "the rules alone",
       },
       raised: {
-        argument: "<factor and speeds>",
-        help: "setpoints multiplied within speeds below the running speed that are passed at start-up; what is left unprotected is told; never a bypass",
+        argument: "<factor, speeds, time>",
+        help: "setpoints multiplied within speeds of at most 90 % of the running speed that are passed at start-up; what is left unprotected is told; never a bypass",
         example: '"2 times from 1900 to 2600 r/min for 30 s"',
         otherwise: "none",
       },

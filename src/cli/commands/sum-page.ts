@@ -14,7 +14,7 @@ export const sumPage = {
   options: {
     to: {
       argument: "<types>",
-      help: "what to answer in",
+      help: "what to answer in, of RMS: the peaks of a sum hang on phases that are lost",
       example: '"mm/s rms, in/s rms"',
       otherwise: "that of the first reading",
       list: "types",

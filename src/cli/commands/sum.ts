@@ -20,6 +20,19 @@ function requireOneQuantity(readings: readonly Amplitude[]): void {
   });
 }
 
+/** A type to answer in; of RMS alone, since the phases that decide the peaks of a sum are lost. */
+function summedType(written: string): string {
+  const { type, detector } = parsedType(written);
+  if (detector === "rms") return type;
+  throw new VeladisError("wrong-detector", {
+    expected:
+      'an RMS type for a sum of RMS readings, such as --to "in/s rms": the phases are lost, and with them the peaks, which may be as high as those of all readings added',
+    received: shown(written.trim()),
+    allowed: ["rms"],
+    option: "to",
+  });
+}
+
 /** What several RMS readings come to, uncorrelated and at most. */
 export async function printSum(given: ParsedOptions<typeof sumPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
@@ -34,10 +47,7 @@ export async function printSum(given: ParsedOptions<typeof sumPage.options>, io:
   requireOneQuantity(readings);
   const { rootSumSquare } = await import("../../repl/index");
   const sum = rootSumSquare(readings);
-  const types =
-    values.to === undefined
-      ? [writtenIn(readings[0] as Amplitude)]
-      : values.to.split(",").map((one) => parsedType(one).type);
+  const types = values.to === undefined ? [writtenIn(readings[0] as Amplitude)] : values.to.split(",").map(summedType);
   const linear = `${sum.unit} ${sum.detector}`;
   const most = readings.reduce((total, reading) => total + convertAmplitude(reading, linear as "mm/s rms").value, 0);
   const { assumed: _, ...rest } = sum;

@@ -16,7 +16,7 @@ export const exitTexts: readonly ExitText[] = [
   { code: exitCodes.done, says: "answered" },
   {
     code: exitCodes.reached,
-    says: "answered, and what --fail-from names is reached: any possible zone that bad or worse, a verdict that is not reliable, or such a verdict of a check",
+    says: "answered, and what --fail-from names is reached: any possible zone that bad or worse, a verdict that is not reliable, such a verdict of a check, or the limit of a gap",
     option: "fail-from",
   },
   {
