@@ -109,8 +109,18 @@ export async function printLines(given: ParsedOptions<typeof overallPage.options
   const measurable = judge?.targets.filter((as) => parsedType(as).detector === "rms") ?? [];
   const judgedTypes = measurable.length > 0 ? measurable : (judge?.targets ?? []);
   const judged = judgedTypes.map((as) => levelOfLines(all, as, settings));
-  const cautions = values.tones ? [OF_TONES] : [];
-  const judgement = judge?.judgement(judged, band, { digits, colour: io.colour, full: fullAnswer(values), cautions });
+  const outside = values.tones ? all.filter(([at]) => at < band[0] || at > band[1]).length : 0;
+  const cautions = [
+    ...(values.tones ? [OF_TONES] : []),
+    ...(outside > 0 ? [`${outside} of the tones lie outside the band and are not in the level`] : []),
+  ];
+  const judgement = judge?.judgement(judged, band, {
+    digits,
+    colour: io.colour,
+    full: fullAnswer(values),
+    cautions,
+    failFrom: values["fail-from"],
+  });
   const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
   const code = reached ? exitCodes.reached : exitCodes.done;
   const as = `${(asked[0] as (typeof asked)[number]).unit} rms` as const;

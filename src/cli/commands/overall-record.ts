@@ -144,7 +144,10 @@ export async function printRecord(
             return values.orders !== undefined || (hertz > spectrum.lowest && hertz < (highest ?? rate / 2));
           }),
         });
-  const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
+  const judgement = judge?.judgement(analysis.levels, band, {
+    ...{ digits, colour: io.colour, full },
+    failFrom: values["fail-from"],
+  });
   const reached = judgement !== undefined && isReached(values["fail-from"], [judgement.judgement]);
   const code = reached ? exitCodes.reached : exitCodes.done;
   const drawn = [Math.max(band[0], spectrum.lowest), Math.min(band[1], rate / 2)] as const;

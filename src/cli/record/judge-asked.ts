@@ -1,3 +1,4 @@
+import { frequency } from "../../frequency/index";
 import type { UnitSymbol } from "../../units/index";
 import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
@@ -8,6 +9,8 @@ import { requireJudging } from "../options/require-judging";
 /** Options that say by what `overall` judges. */
 interface OfJudging {
   readonly machine?: string | undefined;
+  /** The running speed, which the machine's words may say too. */
+  readonly speed?: string | undefined;
   readonly scheme: string | undefined;
   readonly limits: string | undefined;
   readonly confirmed: readonly string[];
@@ -30,5 +33,6 @@ export async function judgeAsked(values: OfJudging, io: Io, unit: UnitSymbol) {
     machine,
     confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
     background: values.background,
+    speed: values.speed === undefined ? undefined : frequency(values.speed).hertz,
   });
 }

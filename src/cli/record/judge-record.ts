@@ -3,8 +3,10 @@ import { type Amplitude, type AmplitudeType, format, parsedType } from "../../re
 import { type Scheme, schemesFor, type Verdict } from "../../severity/index";
 import type { Band } from "../../signal/index";
 import { type UnitSymbol, units } from "../../units/index";
+import { isReached } from "../options/fail-from";
 import { judgeOf } from "../options/judge-of";
 import { statedScheme } from "../options/named-scheme";
+import { oneSpeed } from "../options/one-speed";
 import { judgementText } from "../print/judgement-text";
 import { tableNotes } from "../print/table-notes";
 
@@ -21,6 +23,8 @@ export interface RecordJudge {
       readonly digits: number;
       readonly colour: boolean;
       readonly full: boolean;
+      /** The zone from which the exit code tells it, if any. */
+      readonly failFrom: string | undefined;
       /** What else to know of the levels. */
       readonly cautions?: readonly string[];
     },
@@ -61,6 +65,27 @@ function widestBand(schemes: readonly Scheme[]): Band | undefined {
   return [Math.min(...bands.map(([low]) => low)), Math.max(...bands.map(([, high]) => high))];
 }
 
+/** What a verdict of a part of a scheme's band leaves out. */
+const LEFT_OUT = "what lies outside of it is not in the level, so that the machine's may be higher and its zone worse";
+
+/** Whether a band holds the one that a scheme asks for. */
+function holdsBand([low, high]: Band, asks: Band | null): boolean {
+  return asks === null || (low <= asks[0] && high >= asks[1]);
+}
+
+function partRefused(band: Band, asks: Band): VeladisError {
+  return new VeladisError("unknown-option", {
+    expected: `a band that holds the ${asks[0]} to ${asks[1]} Hz that the scheme asks for beside --fail-from: a level of less is no more than a lower bound`,
+    received: `${band[0]} to ${band[1]} Hz`,
+    option: "band",
+  });
+}
+
+function hertzText([low, high]: readonly [number, number]): string {
+  const short = (one: number): string => String(Number(one.toPrecision(4)));
+  return low === high ? short(low) : `${short(low)} to ${short(high)}`;
+}
+
 /** What a record is judged by. */
 interface JudgedRecord {
   readonly unit: UnitSymbol;
@@ -70,6 +95,8 @@ interface JudgedRecord {
   readonly confirmed: readonly Scheme[] | undefined;
   /** The reading with the machine stopped. */
   readonly background: string | undefined;
+  /** The running speed in hertz, where it is told beside the machine. */
+  readonly speed: number | undefined;
 }
 
 /**
@@ -84,7 +111,9 @@ export async function recordJudge({
   machine,
   confirmed,
   background,
+  speed: told,
 }: JudgedRecord): Promise<RecordJudge> {
+  const speed = oneSpeed(told, machine);
   const scheme = typeof name === "object" ? name : await statedScheme(name, machine, confirmed);
   const all = confirmed === undefined ? {} : { schemes: confirmed };
   const { quantity } = units[unit];
@@ -110,9 +139,21 @@ export async function recordJudge({
       const judgement = judge(measured.filter((level) => level !== undefined));
       const asks = judgement.band;
       const other = asks !== null && (asks[0] !== band[0] || asks[1] !== band[1]);
+      const isPart = !holdsBand(band, asks);
+      // a level that reaches the zone already does so whatever else there is
+      if (isPart && settings.failFrom !== undefined && !isReached(settings.failFrom, [judgement])) {
+        throw partRefused(band, asks as Band);
+      }
       const cautions = [
         ...(other
-          ? [`the scheme asks for a band of ${asks[0]} to ${asks[1]} Hz, the level is from ${band[0]} to ${band[1]} Hz`]
+          ? [
+              `the scheme asks for a band of ${asks[0]} to ${asks[1]} Hz, the level is from ${band[0]} to ${band[1]} Hz${isPart ? `: ${LEFT_OUT}` : ""}`,
+            ]
+          : []),
+        ...(speed !== undefined && (speed[0] < band[0] || speed[1] > band[1])
+          ? [
+              `the running speed, ${hertzText(speed)} Hz, lies outside the band: what vibrates at it is not in the level, so that the machine's may be higher and its zone worse`,
+            ]
           : []),
         ...(judgement.judged.detector === "pk"
           ? ["the peak is a crest of the waveform; the scheme may mean 1.414 times the RMS value, which is less"]

@@ -39,7 +39,17 @@ describe("the heading of a column of slopes", () => {
   });
 
   it("that is told to be wrong is passed over, which is told", async () => {
-    const { out } = await ask("slope (dB/decade)", "--file-units", "none", "--at-unit", "Hz", "--unit", "g2/Hz", "--at-column", "1");
+    const { out } = await ask(
+      "slope (dB/decade)",
+      "--file-units",
+      "none",
+      "--at-unit",
+      "Hz",
+      "--unit",
+      "g2/Hz",
+      "--at-column",
+      "1",
+    );
     expect(out).toContain("which its heading was not asked for");
   });
 });
