@@ -17,6 +17,7 @@ import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
 import { gappedCurve } from "./gaps";
 import { curveBoxes, levelIn, levelLines } from "./levels";
+import { dot, loneDots } from "./lone-dots";
 import { rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { DAY, dateText, timeAxis } from "./time-axis";
@@ -122,7 +123,8 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
  * A trend of readings with baseline, alarm, trip and the zones of a severity table.
  *
  * Zones, levels and readings in another unit or detector are converted to `as`; another quantity needs its frequency.
- * Points are drawn one by one up to 120, beyond that the curve alone, thinned so that no peak is lost.
+ * Points are drawn one by one up to 120, beyond that the curve alone, thinned so that no peak is lost; a reading that stands
+ * alone between two gaps is a dot whatever the count.
  *
  * @param options - `readings`, `as`, levels in words, `severity`, and {@link ChartOptions}
  * @returns an SVG document as text
@@ -246,10 +248,8 @@ export function trendChart(options: TrendChartOptions): string {
         ...between.map((at) => stroke([at, height], [at, height + 4], "axis")),
         clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
         ...(points.length > 120
-          ? []
-          : points
-              .filter((point) => Number.isFinite(point.y))
-              .map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+          ? [loneDots(drawn)]
+          : points.filter((point) => Number.isFinite(point.y)).map((point) => dot({ x: x(point.x), y: y(point.y) }))),
         limitWords.drawn,
         marked.drawn,
       ].join(""),
