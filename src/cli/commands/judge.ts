@@ -116,7 +116,9 @@ export async function judgeReadings(
         });
   let drawn: { readonly judgement: Verdict; readonly within?: ZonesWithin } | undefined;
   let reached = false;
+  let isAnyJudged = false;
   const noted = (verdicts: readonly Verdict[]): void => {
+    isAnyJudged = true;
     reached ||= isReached(values["fail-from"], verdicts);
   };
   const page = { digits, full, colour: io.colour, notes: tableNotes(scheme ? [scheme] : schemes) };
@@ -239,5 +241,7 @@ export async function judgeReadings(
   const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
     answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {}),
   );
+  // a gate is not to pass where no line was judged
+  if (values["fail-from"] !== undefined && !isAnyJudged) return exitCodes.refused;
   return code === exitCodes.done && reached ? exitCodes.reached : code;
 }
