@@ -15,8 +15,10 @@ import { footAxis, sideAxis, tickText } from "./axis";
 import { BESIDE, besideAxis, besideTicks, drawnBeside } from "./beside-axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
+import { clippedMarks, clippedWords, type StatedPoint, stateBehind } from "./clipped-marks";
 import { gappedCurve } from "./gaps";
 import { curveBoxes, levelIn, levelLines } from "./levels";
+import { dot, loneDots } from "./lone-dots";
 import { rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { DAY, dateText, timeAxis } from "./time-axis";
@@ -72,7 +74,7 @@ const LEFT = 46;
 const RIGHT = 28;
 
 /** A reading of a trend as a point, with what was assumed in writing it in the type of the chart. */
-interface TrendPoint extends CurvePoint {
+interface TrendPoint extends StatedPoint {
   readonly assumed: readonly Assumption[];
   readonly history?: readonly Step[] | undefined;
 }
@@ -90,9 +92,9 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
   }
   const points = readings
     .map(({ time, reading }, i): TrendPoint => {
-      const { value, assumed, history } =
+      const { value, assumed, history, state } =
         reading === undefined
-          ? { value: Number.NaN, assumed: [], history: undefined }
+          ? { value: Number.NaN, assumed: [], history: undefined, state: undefined }
           : typeof reading === "number"
             ? {
                 value: requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
@@ -101,6 +103,7 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
                 }),
                 assumed: [],
                 history: undefined,
+                state: undefined,
               }
             : convertAmplitude(amplitudeOf(reading), as);
       return {
@@ -111,6 +114,7 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
         y: value,
         assumed,
         history,
+        state,
       };
     })
     .sort((a, b) => a.x - b.x);
@@ -122,7 +126,8 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
  * A trend of readings with baseline, alarm, trip and the zones of a severity table.
  *
  * Zones, levels and readings in another unit or detector are converted to `as`; another quantity needs its frequency.
- * Points are drawn one by one up to 120, beyond that the curve alone, thinned so that no peak is lost.
+ * Points are drawn one by one up to 120, beyond that the curve alone, thinned so that no peak is lost; a reading that stands
+ * alone between two gaps is a dot whatever the count. One out of the range of its loop is a triangle, and is told.
  *
  * @param options - `readings`, `as`, levels in words, `severity`, and {@link ChartOptions}
  * @returns an SVG document as text
@@ -209,13 +214,18 @@ export function trendChart(options: TrendChartOptions): string {
       width,
       [...curveBoxes(drawn, false), ...marked.boxes],
     );
-    const peak = values.reduce((a, b) => Math.max(a, b));
+    const taken = points.filter((point) => Number.isFinite(point.y));
+    const worse = (a: TrendPoint, b: TrendPoint): boolean => b.y > a.y || (b.y === a.y && b.state === "above range");
+    const peak = taken.reduce((a, b) => (worse(a, b) ? b : a));
+    const outside = clippedWords(points);
+    const said = (point: TrendPoint): string => `${significant(point.y)}${stateBehind(point)}`;
     return chartDocument(options, {
       title: `Trend in ${as}`,
       description:
-        `${values.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(values.at(-1) as number)}, the highest ${significant(peak)}.${gapped.said}${beside?.said ?? ""}` +
+        `${values.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${said(taken.at(-1) as TrendPoint)}, the highest ${said(peak)}.${outside.map((one) => ` ${one}`).join("")}${gapped.said}${beside?.said ?? ""}` +
         `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
       notes: [
+        ...outside,
         ...marked.notes,
         ...gapped.notes,
         ...limitWords.notes,
@@ -246,10 +256,9 @@ export function trendChart(options: TrendChartOptions): string {
         ...between.map((at) => stroke([at, height], [at, height + 4], "axis")),
         clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
         ...(points.length > 120
-          ? []
-          : points
-              .filter((point) => Number.isFinite(point.y))
-              .map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+          ? [loneDots(drawn)]
+          : points.filter((point) => Number.isFinite(point.y)).map((point) => dot({ x: x(point.x), y: y(point.y) }))),
+        clippedMarks(points, x, y),
         limitWords.drawn,
         marked.drawn,
       ].join(""),

@@ -10,6 +10,7 @@ import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { gappedCurve } from "./gaps";
 import { curveBoxes, type DrawnLevel, levelLines } from "./levels";
+import { loneDots } from "./lone-dots";
 import { label, rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { widthOf } from "./text-width";
@@ -190,6 +191,7 @@ export function tripTimeline(options: TripTimelineOptions): string {
         footAxis({ ticks: foot, width, height, unit: "s" }),
         ...marks.map((at) => stroke([at, 0], [at, lanesTop + LANES - 22], "mark")),
         clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
+        loneDots(drawn),
         marked.drawn,
         eventWords(trips, x, width),
         lanes.drawn,

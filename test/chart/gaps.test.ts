@@ -48,6 +48,40 @@ describe("a trend with gaps", () => {
     const svg = trendChart({ as: "mm/s rms", readings });
     expect(strokesOf(svg)).toBe(2);
     expect(descOf(svg)).toContain("the highest 9.00. 1 gap longer than 5 days, the longest from 199 days to 300 days.");
+    expect(all(parsed(svg), "circle", "point")).toHaveLength(0);
+  });
+
+  const daily = (from: number, count: number) =>
+    Array.from({ length: count }, (_, i) => ({ time: from + i, reading: 2 }));
+  const dotsOf = (svg: string): number[] =>
+    all(parsed(svg), "circle", "point").map(({ attributes }) => Number(attributes.cy));
+
+  it("a reading that stands alone between two gaps is a dot beyond 120 of them too", () => {
+    const lone = { time: 1000, reading: 9 };
+    const svg = trendChart({
+      as: "mm/s rms",
+      trip: "8 mm/s rms",
+      readings: [...daily(0, 200), lone, ...daily(3000, 50)],
+    });
+    const trip = Number(all(parsed(svg), "line", "trip")[0]?.attributes.y1);
+    expect(dotsOf(svg)).toHaveLength(1);
+    // a place further down has the larger number
+    expect(dotsOf(svg)[0]).toBeLessThan(trip);
+  });
+
+  it("so is the last alone after a gap, and two within a dot, by the higher", () => {
+    const after = trendChart({ as: "mm/s rms", readings: [...daily(0, 200), { time: 1000, reading: 9 }] });
+    const two = [
+      { time: 1000, reading: 8.9 },
+      { time: 1001, reading: 9 },
+    ];
+    const both = trendChart({ as: "mm/s rms", readings: [...daily(0, 200), ...two, ...daily(3000, 50)] });
+    expect(dotsOf(both)).toEqual(dotsOf(after));
+  });
+
+  it("every second one missing leaves every other a dot", () => {
+    const readings = daily(0, 240).map((one, i) => (i % 2 === 0 ? one : { time: one.time }));
+    expect(dotsOf(trendChart({ as: "mm/s rms", readings }))).toHaveLength(120);
   });
 });
 
@@ -73,6 +107,13 @@ describe("a history with gaps", () => {
     expect(strokesOf(svg)).toBe(3);
     expect(descOf(svg)).toContain("1 gap longer than 5 s, the longest from 4 s to 30 s. 1 time without a good signal.");
     expect(words(svg).join(" ")).toContain("takes the level before a gap to stand until the next");
+  });
+
+  it("a level that stands alone between two gaps is a dot, and so is the last alone", () => {
+    const dots = (levels: number[], dt: number[]) =>
+      all(parsed(tripTimeline({ settings, levels, dt })), "circle", "point");
+    expect(dots([4, 4, 4, 9, 4, 4, 4], [0, 1, 2, 100, 200, 201, 202])).toHaveLength(1);
+    expect(dots([4, 4, 4, 9], [0, 1, 2, 100])).toHaveLength(1);
   });
 
   it("evenly spaced levels have none", () => {

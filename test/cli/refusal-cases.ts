@@ -190,6 +190,7 @@ const cases: readonly Case[] = [
   ["--to|in/s pk", "x".repeat(2 << 20)], ["--file|x.csv|4.1 mm/s rms|--to|in/s pk"], [""], ["convert"],
   [`--file|${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--explain`],
   // judge
+  ["--to|in/s pk", ""], ["--file|-|--to|in/s pk", "# of Monday\n"], ["judge --machine|pump 90 kW|--fail-from|B", "# of Monday\n"],
   ["judge"], ["judge 4.1 mm/s rms"], ["judge --machine|group 1 rigid"], ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|3,5"],
   [`judge 4.1 mm/s rms|--scheme|${join(folder, "absent.json")}`], [`judge 4.1 mm/s rms|--scheme|${json}`],
   ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|many"],

@@ -1,4 +1,9 @@
+import { closeSync, mkdtempSync, openSync, rmdirSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { Readable } from "node:stream";
 import { describe, expect, it } from "vitest";
+import { standardInput } from "../../src/cli/input/standard-input";
 import { veladis } from "./in-process";
 
 const csv = "time,level\n0,3\n2,3.1\n4,3.2\n";
@@ -23,5 +28,33 @@ describe("- is standard input", () => {
     const nothing = await veladis(args);
     expect(nothing.code).toBe(2);
     expect(nothing.err).toContain("veladis: missing-option");
+  });
+});
+
+describe("nothing on standard input", () => {
+  const gate = ["judge", "--machine", "pump 90 kW category II", "--fail-from", "B"];
+
+  it.each<[string, readonly string[], string]>([
+    ["a gate", gate, ""],
+    ["a gate with remarks alone", gate, "# of Monday\n\n"],
+    ["a gate that keeps going", [...gate, "--keep-going"], ""],
+    ["a gate whose lines are all refused", [...gate, "--keep-going"], "DE\n"],
+    ["lines to convert", ["--to", "in/s pk"], ""],
+    ["a route", ["--file", "-", "--to", "in/s pk"], "# of Monday\n"],
+    ["a route that keeps going", ["--file", "-", "--to", "in/s pk", "--keep-going"], ""],
+  ])("is refused: %s", async (_, args, input) => {
+    const { code, out } = await veladis(args, input);
+    expect([code, out]).toEqual([2, ""]);
+  });
+
+  it("a folder in its place is named as one", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "standard-input-"));
+    const descriptor = openSync(folder, "r");
+    const stdin = Object.assign(Readable.from([]), { fd: descriptor });
+    await expect(standardInput(stdin).toArray()).rejects.toMatchObject({ code: "unreadable", received: "a folder" });
+    closeSync(descriptor);
+    rmdirSync(folder);
+    // one that is closed is no folder
+    await expect(standardInput(Object.assign(Readable.from([]), { fd: 999_999 })).toArray()).resolves.toEqual([]);
   });
 });

@@ -38,6 +38,26 @@ describe("--fail-from of a table", () => {
     expect(await exit("v\n1\nx\n", "--fail-from", "C", "--keep-going")).toEqual([0, "0"]);
   });
 
+  it.each([
+    ["above its range", "20.8"],
+    ["below its range", "3.9"],
+    ["failed", "22"],
+  ])("a row whose loop is %s is refused and may be in any zone, with --keep-going too", async (_, current) => {
+    const asked = ["--machine", "pump 90 kW 2980 r/min category II", "--fail-from", "D", "--keep-going"];
+    const args = ["--column", "v", "--from", "mA", "--loop", "0 to 5 mm/s rms", ...asked];
+    const { code, err } = await veladis(["table", file(`v\n12\n${current}\n20.1\n`), ...args]);
+    expect([code, plain(err)]).toEqual([1, expect.stringContaining("reached 1 row by --fail-from D")]);
+    expect(plain(err)).toContain("1 of them refused, with a loop beyond its range or failed");
+    const within = await veladis(["table", file("v\n12\n20.1\n"), ...args]);
+    expect([within.code, within.err.includes("of them refused")]).toEqual([0, false]);
+    const judgeArgs = ["judge", "--loop", "0 to 5 mm/s rms", ...asked];
+    expect((await veladis(judgeArgs, `${current} mA\n`)).code).toBe(1);
+  });
+
+  it("no row that was judged is no gate passed", async () => {
+    expect(await exit("v\nx\n", "--fail-from", "C", "--keep-going")).toEqual([2, "0"]);
+  });
+
   it("a row that may not be judged may be in any zone", async () => {
     expect(await exit("v\n1\n2\n", "--fail-from", "D", "--background", "0.5 mm/s rms")).toEqual([1, "1"]);
   });

@@ -92,6 +92,12 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
     }
   }
   refuseUnused(undefined);
+  if (rows.length === 0) {
+    throw new VeladisError("missing-option", {
+      expected: "a route with at least one line that holds a reading",
+      received: "nothing",
+    });
+  }
   const table = textTable(
     [
       { title: "line", align: "right" },

@@ -116,7 +116,9 @@ export async function judgeReadings(
         });
   let drawn: { readonly judgement: Verdict; readonly within?: ZonesWithin } | undefined;
   let reached = false;
+  let isAnyJudged = false;
   const noted = (verdicts: readonly Verdict[]): void => {
+    isAnyJudged = true;
     reached ||= isReached(values["fail-from"], verdicts);
   };
   const page = { digits, full, colour: io.colour, notes: tableNotes(scheme ? [scheme] : schemes) };
@@ -236,8 +238,16 @@ export async function judgeReadings(
     });
   }
   if (pictured !== undefined) throw oneToDraw(pictured, "lines that are piped in");
-  const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
-    answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {}),
-  );
+  const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) => {
+    try {
+      return answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {});
+    } catch (error) {
+      // of a loop beyond its range or failed the vibration may be anything
+      reached ||= values["fail-from"] !== undefined && error instanceof VeladisError && error.code === "sensor-fault";
+      throw error;
+    }
+  });
+  // a gate is not to pass where no line was judged
+  if (values["fail-from"] !== undefined && !isAnyJudged && !reached) return exitCodes.refused;
   return code === exitCodes.done && reached ? exitCodes.reached : code;
 }

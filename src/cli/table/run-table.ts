@@ -72,7 +72,7 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const scheme = await givenScheme(told, pointedWords(settings.machine, settings.written.decimalComma), schemes);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
-  const counts: Counts = { rows: 0, refused: 0 };
+  const counts: Counts = { rows: 0, refused: 0, beyondRange: 0 };
   let answers: RowAnswers | undefined;
   let output: RowOutput | undefined;
   const written = byteSink();
@@ -81,6 +81,7 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const refuse = (error: unknown, cells: readonly string[], raw: string, line: number): void => {
     if (!(error instanceof VeladisError)) throw error;
     counts.refused++;
+    if (error.code === "sensor-fault") counts.beyondRange++;
     if (outputs.refuse !== undefined) refusals.text((output as RowOutput).refusedRow({ raw, cells, line }, error));
     else if (counts.refused <= MOST_REASONS) io.err(failureText(error, json, { ...(file && { file }), line }));
   };
@@ -135,5 +136,8 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const answered = (answers as unknown as RowAnswers).counts();
   io.err(summaryText(settings, { counts, answered, ...read, refusedPath: outputs.refusedPath, removed }));
   if (counts.refused > 0 && !keepGoing) return exitCodes.refused;
-  return answered.reached > 0 ? exitCodes.reached : exitCodes.done;
+  if (settings.failFrom === undefined) return exitCodes.done;
+  if (answered.reached + counts.beyondRange > 0) return exitCodes.reached;
+  // a gate is not to pass where no row was judged
+  return counts.rows > counts.refused ? exitCodes.done : exitCodes.refused;
 }

@@ -10,6 +10,8 @@ import { judges, type TableSettings } from "./settings";
 export interface Counts {
   rows: number;
   refused: number;
+  /** Of those, how many have a loop beyond its range or failed: the vibration may be anything, and counts for --fail-from. */
+  beyondRange: number;
 }
 
 /** Most of what was assumed that is printed; the column has all of it. */
@@ -52,15 +54,16 @@ export interface Outcome {
 /** What a table came to, for standard error: a line of JSON, or lines for a person. */
 export function summaryText(settings: TableSettings, outcome: Outcome): string {
   const { account, summed, refusedPath, removed } = outcome;
-  const { rows, refused } = outcome.counts;
-  const { zones, worst, headlines, assumed, known, reached } = outcome.answered;
+  const { rows, refused, beyondRange } = outcome.counts;
+  const { zones, worst, headlines, assumed, known } = outcome.answered;
+  const reached = outcome.answered.reached + beyondRange;
   const written = rows - refused;
   const ends = { answered: written, refused };
   if (settings.json) {
     const judged = { zones: Object.fromEntries(zones), worst: Object.fromEntries(worst) };
     const files = { account: wholeAccount(account, ends), checksums: summed, removed };
     const limits = { known: Object.fromEntries(known), assumed: assumed.map(([text]) => text) };
-    const failing = settings.failFrom === undefined ? {} : { reached };
+    const failing = settings.failFrom === undefined ? {} : { reached, beyondRange };
     const all = { rows, written, refused, ...files, ...judged, ...failing, ...limits };
     return `${jsonText({ summary: all })}\n`;
   }
@@ -83,7 +86,7 @@ export function summaryText(settings: TableSettings, outcome: Outcome): string {
       settings.failFrom === undefined
         ? []
         : [
-            `${counted(reached, "row", grouped(reached))} by --fail-from ${settings.failFrom}: it or a worse zone is possible, or the row is not reliable`,
+            `${counted(reached, "row", grouped(reached))} by --fail-from ${settings.failFrom}: it or a worse zone is possible, or the row is not reliable${beyondRange === 0 ? "" : `; ${grouped(beyondRange)} of them refused, with a loop beyond its range or failed: the vibration may be anything`}`,
           ],
     ),
     labelled("assumed", assumedLines(assumed, written)),

@@ -22,7 +22,7 @@ function summary(
   told: Partial<TableSettings> = {},
 ): string {
   const outcome: Outcome = {
-    counts: { rows, refused },
+    counts: { rows, refused, beyondRange: 0 },
     answered: {
       zones: new Map(),
       worst: new Map(),
