@@ -24,7 +24,7 @@ export interface RecordJudge {
       readonly colour: boolean;
       readonly full: boolean;
       /** The zone from which the exit code tells it, if any. */
-      readonly failFrom: string | undefined;
+      readonly failFrom: Parameters<typeof isReached>[0];
       /** What else to know of the levels. */
       readonly cautions?: readonly string[];
     },
