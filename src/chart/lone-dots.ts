@@ -2,7 +2,7 @@ import { tag } from "./markup";
 import type { CurvePoint } from "./reduced-curve";
 
 /** The radius of a reading that is drawn as a dot, in pixels. */
-export const DOT = 3.5;
+const DOT = 3.5;
 
 /** The unbroken pieces of a curve. */
 function piecesOf(points: readonly CurvePoint[]): CurvePoint[][] {
