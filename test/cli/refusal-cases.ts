@@ -323,6 +323,7 @@ const cases: readonly Case[] = [
   ["judg 4.1|mm/s|rms"], ["help chek"],
   // readings as people write them, signals of points and columns
   ["3 mm/s rms at 3000 to um pp"], ["3 mm/s rms at 50 Hz to um pp|--speed-unit|r/min"], ["4 mm/s rms, speed 1485"], ["4 mm/s rms, load 80 %, load 70 %"], ["4 mm/s rms, speed 1485 r/min, speed 1480 r/min"],
+  ["--to|mm/s rms|--file|-", "P-7: DE-H: 9.0, DE-V: 2.2 mm/s rms\nFan 8 at 2980 rpm:\n  DE: 4.1 mm/s rms\n"],
   ["--to|mm/s rms|--file|-", "Feed pump C:\nP-102\tDE-H\t3.1\t2.2 mm/s rms\n"],
   ["judge DE-H 3.2 mA, DE-V 12 mA|--loop|0 to 20 mm/s rms|--machine|pump 90 kW"], ["judge DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms|--sensor|100 mV/g|--machine|pump 90 kW"], ["judge DE-H, DE-V 12 mA of 0 to 20 mm/s rms|--machine|pump 90 kW"],
   ["judge DE-H 4 mm/s rms, DE-V 2 mm/s rms|--limits|2, 4 mm/s rms"],
