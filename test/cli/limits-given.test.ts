@@ -77,4 +77,16 @@ describe("limits in one line elsewhere", () => {
     expect(three?.out).toMatch(/^TRIP +6\.800/m);
     expect(three?.out.replace(/\s+/g, " ")).toContain("A/B of 2.60 mm/s rms plays no part");
   });
+
+  // biome-ignore format: a row of a table is a line
+  it.each<[args: string[], says: RegExp]>([
+    [["5, 4.2, 6.8 mm/s rms"], /ascending/], [["0, 4.2, 6.8 mm/s rms"], /above zero/], [["5 um pp, 4.2, 6.8 mm/s rms"], /in one unit/],
+    [["4.2, 4.2 mm/s rms"], /ascending/], [["0, 6.8 mm/s rms"], /above zero/], [["0.2 in/s pk, 6.8 mm/s rms"], /in one unit/],
+    [["4.2, 6.8 mm/s rms", "--scheme", "iso-20816-3-2022"], /--scheme too/], [["4.2, 6.8 mm/s rms", "--scheme", "none"], /--scheme too/],
+    [["4.2, 6.8 mm/s rms", "--confirmed", "copy.csv"], /--confirmed too/],
+  ])("of setpoints, refused: %j", async (args, says) => {
+    const { out, err, code } = await veladis(["setpoints", "--baseline", "2 mm/s rms", "--limits", ...args]);
+    expect([out, code]).toEqual(["", 2]);
+    expect(err).toMatch(says);
+  });
 });
