@@ -68,6 +68,25 @@ describe("limits in one line elsewhere", () => {
     expect(overall.out).toMatch(/zone D/);
   });
 
+  it("of a table, for the shaft of all rows by --machine alone", async () => {
+    const args = [
+      "table",
+      "--column",
+      "v",
+      "--from",
+      "um pp",
+      "--machine-column",
+      "machine",
+      "--limits",
+      "50, 80, 120 um pp",
+    ];
+    const file = "machine,v\nsteam turbine 5400 r/min shaft,61\n";
+    const refused = await veladis(args, file);
+    expect([refused.code, refused.err]).toEqual([2, expect.stringContaining("--machine shaft says")]);
+    const read = await veladis([...args, "--machine", "shaft"], file);
+    expect([read.code, read.out.split("\n")[1]]).toEqual([0, expect.stringContaining(",61,B,B,limits-given")]);
+  });
+
   it("of setpoints, with A/B named where it stands before them", async () => {
     const args = ["setpoints", "--baseline", "2 mm/s rms", "--machine", "pump 1180 r/min", "--limits"];
     const [two, three] = await Promise.all(

@@ -326,6 +326,7 @@ const cases: readonly Case[] = [
   ["--to|mm/s rms|--file|-", "P-7: DE-H: 9.0, DE-V: 2.2 mm/s rms\nFan 8 at 2980 rpm:\n  DE: 4.1 mm/s rms\n"],
   ["--to|mm/s rms|--file|-", "Feed pump C:\nP-102\tDE-H\t3.1\t2.2 mm/s rms\n"],
   ["judge DE-H 3.2 mA, DE-V 12 mA|--loop|0 to 20 mm/s rms|--machine|pump 90 kW"], ["judge DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms|--sensor|100 mV/g|--machine|pump 90 kW"], ["judge DE-H, DE-V 12 mA of 0 to 20 mm/s rms|--machine|pump 90 kW"],
+  ["table --column|v|--from|um pp|--machine-column|machine|--limits|50, 80, 120 um pp", "machine,v\nfan shaft,61\n"],
   ["judge DE-H 4 mm/s rms, DE-V 2 mm/s rms|--limits|2, 4 mm/s rms"],
   ["table --column|1|--from|mA|--loop|0 to 20 mm/s rms|--to|mm/s rms", "level\n3.7\n"], ["table --column|1|--to|mm/s rms|--loop|0 to 20 mm/s rms", "level\n20.8 mA\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk|--sensor|100 mV/g", "level\n4.1\n"], ["table --column|1|--from|mV pk at 80 Hz|--to|in/s pk|--sensor|100 mV/g", "level\n98\n"],
   ["table --column|1|--from|mV pk|--sensor|100 mV/g|--to|g pk", "level (V)\n98\n"],

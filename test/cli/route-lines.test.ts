@@ -58,12 +58,16 @@ describe("the place of a line", () => {
     expect(codeOf(() => place(line))).toBe("syntax");
   });
 
-  it.each(["P-7", "Fan 8", "Turbine 1 bearing 2", "Turbine 1 in hall 3", "2026-03-04 12:30 Fan 8", "04.03.2026, Fan 8 V"])(
-    "%j is a name",
-    (name) => {
-      expect(place(`${name}: 4.1 mm/s rms`)).toEqual([name, "4.1 mm/s rms"]);
-    },
-  );
+  it.each([
+    "P-7",
+    "Fan 8",
+    "Turbine 1 bearing 2",
+    "Turbine 1 in hall 3",
+    "2026-03-04 12:30 Fan 8",
+    "04.03.2026, Fan 8 V",
+  ])("%j is a name", (name) => {
+    expect(place(`${name}: 4.1 mm/s rms`)).toEqual([name, "4.1 mm/s rms"]);
+  });
 
   it("so does a heading, and a line that is piped in", async () => {
     const { rows, code } = await route("Fan 8 at 2980 rpm:\n  DE: 40 um pp\n", "--at", "740 r/min");

@@ -101,7 +101,7 @@ export function contradicted(told: ColumnTold, says: readonly Said[]): Said | un
 function otherSignal({ signal }: ColumnTold, heading: string): Said | undefined {
   if (signal === undefined) return undefined;
   const named = signalUnitsIn(heading).map((written) => ({ written, signal: written }));
-  return allDiffer(named, (one) => plainSignal(one.signal) !== plainSignal(signal));
+  return allDiffer(named, (one) => plainSignal(one.written) !== plainSignal(signal));
 }
 
 /** The error for a heading that says something else than what was told. */

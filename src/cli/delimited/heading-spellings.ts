@@ -116,5 +116,8 @@ export function plainSignal(unit: string): string {
     .toLowerCase()
     .replace(/^milli/, "m")
     .replace(/^micro|^[\u00b5\u03bc]/, "u");
-  return plain.replace(/volts?$/, "v").replace(/amp(?:ere)?s?$/, "a").replace(/^per(?: ?cent)?$/, "%");
+  return plain
+    .replace(/volts?$/, "v")
+    .replace(/amp(?:ere)?s?$/, "a")
+    .replace(/^per(?: ?cent)?$/, "%");
 }

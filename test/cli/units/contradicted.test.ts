@@ -130,7 +130,7 @@ describe("a heading that contradicts", () => {
     ["per", ["mA"], ["%", "per cent"]],
     ["V", ["mV", "level [mA]", "uV"], ["V pk", "[V]", "volts", "level (V)"]],
   ])("a signal in %s and a heading in another unit of one", (signal, refused, read) => {
-    const codes = (headings: string[]) => headings.map((heading) => [heading, check(heading, { by: "--from", signal })?.[0]]);
+    const codes = (headings: string[]) => headings.map((heading) => [heading, (check(heading, { by: "--from", signal }) as string[] | undefined)?.[0]]);
     expect(codes(refused)).toEqual(refused.map((heading) => [heading, "unknown-option"]));
     expect(codes(read)).toEqual(read.map((heading) => [heading, undefined]));
   });
