@@ -68,6 +68,25 @@ describe("limits in one line elsewhere", () => {
     expect(overall.out).toMatch(/zone D/);
   });
 
+  it("of a table, for the shaft of all rows by --machine alone", async () => {
+    const args = [
+      "table",
+      "--column",
+      "v",
+      "--from",
+      "um pp",
+      "--machine-column",
+      "machine",
+      "--limits",
+      "50, 80, 120 um pp",
+    ];
+    const file = "machine,v\nsteam turbine 5400 r/min shaft,61\n";
+    const refused = await veladis(args, file);
+    expect([refused.code, refused.err]).toEqual([2, expect.stringContaining("--machine shaft says")]);
+    const read = await veladis([...args, "--machine", "shaft"], file);
+    expect([read.code, read.out.split("\n")[1]]).toEqual([0, expect.stringContaining(",61,B,B,limits-given")]);
+  });
+
   it("of setpoints, with A/B named where it stands before them", async () => {
     const args = ["setpoints", "--baseline", "2 mm/s rms", "--machine", "pump 1180 r/min", "--limits"];
     const [two, three] = await Promise.all(
@@ -76,5 +95,17 @@ describe("limits in one line elsewhere", () => {
     expect(two?.out).toMatch(/^TRIP +6\.800/m);
     expect(three?.out).toMatch(/^TRIP +6\.800/m);
     expect(three?.out.replace(/\s+/g, " ")).toContain("A/B of 2.60 mm/s rms plays no part");
+  });
+
+  // biome-ignore format: a row of a table is a line
+  it.each<[args: string[], says: RegExp]>([
+    [["5, 4.2, 6.8 mm/s rms"], /ascending/], [["0, 4.2, 6.8 mm/s rms"], /above zero/], [["5 um pp, 4.2, 6.8 mm/s rms"], /in one unit/],
+    [["4.2, 4.2 mm/s rms"], /ascending/], [["0, 6.8 mm/s rms"], /above zero/], [["0.2 in/s pk, 6.8 mm/s rms"], /in one unit/],
+    [["4.2, 6.8 mm/s rms", "--scheme", "iso-20816-3-2022"], /--scheme too/], [["4.2, 6.8 mm/s rms", "--scheme", "none"], /--scheme too/],
+    [["4.2, 6.8 mm/s rms", "--confirmed", "copy.csv"], /--confirmed too/],
+  ])("of setpoints, refused: %j", async (args, says) => {
+    const { out, err, code } = await veladis(["setpoints", "--baseline", "2 mm/s rms", "--limits", ...args]);
+    expect([out, code]).toEqual(["", 2]);
+    expect(err).toMatch(says);
   });
 });

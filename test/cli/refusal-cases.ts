@@ -330,12 +330,16 @@ const cases: readonly Case[] = [
   ["judg 4.1|mm/s|rms"], ["help chek"],
   // readings as people write them, signals of points and columns
   ["3 mm/s rms at 3000 to um pp"], ["3 mm/s rms at 50 Hz to um pp|--speed-unit|r/min"], ["4 mm/s rms, speed 1485"], ["4 mm/s rms, load 80 %, load 70 %"], ["4 mm/s rms, speed 1485 r/min, speed 1480 r/min"],
+  ["--to|mm/s rms|--file|-", "P-7: DE-H: 9.0, DE-V: 2.2 mm/s rms\nFan 8 at 2980 rpm:\n  DE: 4.1 mm/s rms\n"],
   ["--to|mm/s rms|--file|-", "Feed pump C:\nP-102\tDE-H\t3.1\t2.2 mm/s rms\n"],
   ["judge DE-H 3.2 mA, DE-V 12 mA|--loop|0 to 20 mm/s rms|--machine|pump 90 kW"], ["judge DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms|--sensor|100 mV/g|--machine|pump 90 kW"], ["judge DE-H, DE-V 12 mA of 0 to 20 mm/s rms|--machine|pump 90 kW"],
+  ["table --column|v|--from|um pp|--machine-column|machine|--limits|50, 80, 120 um pp", "machine,v\nfan shaft,61\n"],
   ["judge DE-H 4 mm/s rms, DE-V 2 mm/s rms|--limits|2, 4 mm/s rms"],
   ["table --column|1|--from|mA|--loop|0 to 20 mm/s rms|--to|mm/s rms", "level\n3.7\n"], ["table --column|1|--to|mm/s rms|--loop|0 to 20 mm/s rms", "level\n20.8 mA\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk|--sensor|100 mV/g", "level\n4.1\n"], ["table --column|1|--from|mV pk at 80 Hz|--to|in/s pk|--sensor|100 mV/g", "level\n98\n"],
+  ["table --column|1|--from|mV pk|--sensor|100 mV/g|--to|g pk", "level (V)\n98\n"],
   [`${simulate}|--delay|1|--loop|0 to 20 mm/s rms`, "time,level\n0,4.1\n"],
   ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms|--machine|pump 1180 r/min"],
+  ["setpoints --baseline|2 mm/s rms|--limits|5, 4.2, 6.8 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--limits|4.2, 6.8 mm/s rms|--scheme|iso-20816-3-2022"],
   // exit codes and pictures
   [`${simulate}|--delay|1,2|--plot`, "time,level\n0,4\n1,5\n"], [`${overall}|--plot|--json`, "1\n2\n1\n2\n"],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--fail-from|E"], ["judge 4.1 mm/s rms|--scheme|compressor-handbook-rule|--machine|screw compressor|--fail-from|C"], [`${overall}|--fail-from|C`, "1\n2\n1\n2\n"],

@@ -46,6 +46,36 @@ describe("the place of a line", () => {
     },
   );
 
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    "P-7: DE-H: 12.0, DE-V: 2.2 mm/s rms", "P-137: DE-H: 12.0 mm/s rms, DE-V: 2.2 mm/s rms", "P-7: DE-H: 12 mm/s rms; DE-V: 2.2 mm/s rms",
+    "P-137 12 mm/s rms: 2.2 mm/s rms", "P-1 | DE-H 12 mm/s rms | DE-V: 2.2 mm/s rms", "P-1\tDE-H 12 mm/s rms\tDE-V: 2.2 mm/s rms",
+    "P-1  DE-H 12 mm/s rms  DE-V: 2.2 mm/s rms", "P-1\t12\t: 2.2 mm/s rms", "Fan DE (3.1): 2.2 mm/s rms", "Fan DE alarm 7.1: 3.1 mm/s rms",
+    "P-7: DE-H 12, DE-V: 2.2 mm/s rms", "P-7: DE-H = 12, DE-V: 2.2 mm/s rms", "P-7:12, DE-V: 2.2 mm/s rms", "DE-H 98 mV pk, DE-V: 2.2 mm/s rms",
+    "DE-H\t12\tDE-V\t2.2 mm/s rms", "DE-H 12 pk, DE-V: 2.2 mm/s rms",
+    "Fan 8 at 2980 rpm: 40 um pp", "Fan 8 50 Hz: 40 um pp", "Fan 8 at 2980: 40 um pp", "Fan 8 (2980 r/min)\tDE\t40 um pp",
+  ])("a reading or a speed in the place refuses %j", (line) => {
+    expect(codeOf(() => place(line))).toBe("syntax");
+  });
+
+  it.each([
+    "P-7",
+    "Fan 8",
+    "Turbine 1 bearing 2",
+    "Turbine 1 in hall 3",
+    "2026-03-04 12:30 Fan 8",
+    "04.03.2026, Fan 8 V",
+  ])("%j is a name", (name) => {
+    expect(place(`${name}: 4.1 mm/s rms`)).toEqual([name, "4.1 mm/s rms"]);
+  });
+
+  it("so does a heading, and a line that is piped in", async () => {
+    const { rows, code } = await route("Fan 8 at 2980 rpm:\n  DE: 40 um pp\n", "--at", "740 r/min");
+    expect([code, rows[0]?.at(-1)]).toEqual([2, "REFUSED"]);
+    const piped = await veladis(["--to", "mm/s rms"], "P-7: DE-H: 12.0, DE-V: 2.2 mm/s rms\n");
+    expect([piped.out, piped.code]).toEqual(["", 2]);
+  });
+
   it("a colon for a decimal point is no end of a place", async () => {
     expect((await route("x: 3:1 mm/s rms\n")).code).toBe(2);
   });

@@ -82,13 +82,14 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
   for await (const line of linesOf(stream)) {
     if (isRemark(line.text)) continue;
     refuseUnused(line);
-    const headed = headings.under(line);
-    if (headed === undefined) continue;
-    const { heading, number, text } = headed;
+    let heading = "";
     try {
-      for (const one of placedSentences(text, settings)) addOrRefuse(one, heading, number);
+      const headed = headings.under(line);
+      if (headed === undefined) continue;
+      heading = headed.heading;
+      for (const one of placedSentences(line.text, settings)) addOrRefuse(one, heading, line.number);
     } catch (error) {
-      refuse(error, number, heading, text.trim().replace(/\s+/g, " "));
+      refuse(error, line.number, heading, line.text.trim().replace(/\s+/g, " "));
     }
   }
   refuseUnused(undefined);

@@ -10,7 +10,7 @@ import type { Io } from "../input/io";
 import { longestGapText } from "../input/longest-gap";
 import { seriesData, seriesText } from "../input/series-told";
 import { confirmedOption } from "../options/confirmed-option";
-import { limitsListed } from "../options/limits-option";
+import { limitsListed, requireLimitsAlone } from "../options/limits-option";
 import { namedScheme } from "../options/named-scheme";
 import type { ParsedOptions, Values } from "../options/option-row";
 import { bandOption } from "../options/option-values";
@@ -64,6 +64,7 @@ function limitsOf({ limits: written }: Said) {
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
   requireChart(values);
+  requireLimitsAlone(values);
   const width = plotWidth(io, { plot: values.plot, json: values.json });
   const source = signalSource(values);
   const { known, read, gap } = await baselineFrom(given, io);

@@ -104,7 +104,10 @@ export const tablePage = {
         list: "types",
       },
       scheme: schemeFound,
-      limits,
+      limits: {
+        ...limits,
+        help: "upper limits of zones A, B and C, of the maker or the site, in the place of a scheme, for all rows; of the shaft where --machine says shaft",
+      },
       confirmed,
       strict,
       digits: allDigits,

@@ -4,6 +4,7 @@ import type { FrequencyUnitSymbol } from "../../frequency/index";
 import { parsedType, type ReadingType } from "../../reading/index";
 import { type UnitSymbol, units } from "../../units/index";
 import { headingSays, type Said } from "./heading-says";
+import { plainSignal, signalUnitsIn } from "./heading-spellings";
 import type { TimeUnitSymbol } from "./time-units";
 import type { WrittenAs } from "./written-as";
 
@@ -52,7 +53,7 @@ function quantityDiffers({ unit, level, frequency, isTime }: ColumnTold, { quant
 
 function unitDiffers(told: ColumnTold, said: Said): boolean {
   const { written, unit, level, frequency, time, signal, axis } = said;
-  if (signal !== undefined) return told.signal?.toLowerCase() !== signal.toLowerCase();
+  if (signal !== undefined) return told.signal === undefined || plainSignal(told.signal) !== plainSignal(signal);
   if (told.signal !== undefined && (unit ?? level) !== undefined) return true;
   if (said.overTime) return told.isWaveform === "taken";
   if (axis !== undefined)
@@ -96,6 +97,13 @@ export function contradicted(told: ColumnTold, says: readonly Said[]): Said | un
   );
 }
 
+/** The unit of another signal in the heading of a column of signals, where all that it names are others. */
+function otherSignal({ signal }: ColumnTold, heading: string): Said | undefined {
+  if (signal === undefined) return undefined;
+  const named = signalUnitsIn(heading).map((written) => ({ written, signal: written }));
+  return allDiffer(named, (one) => plainSignal(one.written) !== plainSignal(signal));
+}
+
 /** The error for a heading that says something else than what was told. */
 export function headingRefused(by: string, { written }: Said, heading: string, index: number): VeladisError {
   const says = written === heading.trim() ? "" : `, which says ${shown(written)}`;
@@ -123,7 +131,7 @@ export function requireHeadingAgrees(
 ): void {
   if (fileUnits === "none") return;
   const heading = header[index] as string;
-  const other = contradicted(told, headingSays(heading));
+  const other = contradicted(told, headingSays(heading)) ?? otherSignal(told, heading);
   if (other === undefined) return;
   const { unit, detector, level, frequency, time, axis, overTime } = other;
   const isNoSample = (detector ?? level ?? frequency ?? time ?? axis ?? overTime) !== undefined;

@@ -97,3 +97,27 @@ export function signalIn(heading: string): string | undefined {
   const [, unit, volt] = signal.exec(heading) ?? [];
   return unit ?? volt;
 }
+
+const ofDetector = "(?:true )?(?:pk|pp|p-p|peak|rms|avg)";
+const unitOfSignal = "[num\u00b5\u03bc]?[VA]|(?:milli|micro)?(?:volts?|amp(?:ere)?s?)|%|per ?cent|counts|pC";
+const signalPlace = new RegExp(
+  `(?:^|[([{<,;/|_]|(?<!\\p{L})in )\\s*(${unitOfSignal})(?:[ _]${ofDetector}.*)?\\s*(?=$|[)\\]}>,;|/])|(?<![\\p{L}\\d])(${unitOfSignal})[ _-]?${ofDetector}(?!\\p{L})|(%)`,
+  "gu",
+);
+
+/** All units of a signal that stand in a heading where a unit does, for a column that is known to be a signal: V too. */
+export function signalUnitsIn(heading: string): string[] {
+  return [...heading.matchAll(signalPlace)].map(([, placed, typed, share]) => (placed ?? typed ?? share) as string);
+}
+
+/** One spelling for all of a unit of a signal: `volts` is V, and `per cent` is %. */
+export function plainSignal(unit: string): string {
+  const plain = unit
+    .toLowerCase()
+    .replace(/^milli/, "m")
+    .replace(/^micro|^[\u00b5\u03bc]/, "u");
+  return plain
+    .replace(/volts?$/, "v")
+    .replace(/amp(?:ere)?s?$/, "a")
+    .replace(/^per(?: ?cent)?$/, "%");
+}

@@ -1,5 +1,6 @@
 import { shown, VeladisError } from "../../core/index";
 import type { Line } from "./lines";
+import { requireName } from "./require-name";
 
 /** A line of a route with the machine that a heading above it names: `ID fan 1:`, and its points indented below. */
 export interface HeadedLine extends Line {
@@ -11,12 +12,18 @@ export class RouteHeadings {
   private heading: Line | undefined;
   private isUsed = false;
 
-  /** The line under its heading; undefined for a heading. A line that is not indented ends the heading above it. */
+  /**
+   * The line under its heading; undefined for a heading. A line that is not indented ends the heading above it.
+   *
+   * @throws {@link VeladisError} as {@link requireName} for a line below a heading that is more than a name
+   */
   under(line: Line): HeadedLine | undefined {
     const isIndented = /^\s+\S/.test(line.text);
     if (isIndented && this.heading !== undefined) {
       this.isUsed = true;
-      return { ...line, heading: this.heading.text.trim().replace(/\s*:$/, "") };
+      const heading = this.heading.text.trim().replace(/\s*:$/, "");
+      requireName(heading);
+      return { ...line, heading };
     }
     if (!isIndented && /\S\s*:\s*$/.test(line.text)) {
       this.heading = line;

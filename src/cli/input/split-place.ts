@@ -1,4 +1,5 @@
 import { isAnswered, shown, VeladisError } from "../../core/index";
+import { requireName } from "./require-name";
 
 const REFUSED = 'one reading a line, behind its place: "ID fan 1, motor DE: 4.1 mm/s rms"';
 
@@ -38,8 +39,9 @@ function splitColumns(line: string, isReading: (text: string) => boolean): [plac
   if (from < 0) return ["", cells.join(" ")];
   const names = cells.slice(0, from);
   const isNumber = (cell: string, i: number): boolean =>
-    ALONE.test(cell) ? i === names.length - 1 || /[.,]/.test(cell) : NUMBER.test(cell) && isReading(cell);
+    ALONE.test(cell) ? i > 0 || i === names.length - 1 || /[.,]/.test(cell) : NUMBER.test(cell) && isReading(cell);
   if (names.some(isNumber)) throw new VeladisError("syntax", { expected: REFUSED, received: shown(line) });
+  requireName(names.join(", "));
   return [names.join(", "), cells.slice(from).join(" ")];
 }
 
@@ -48,12 +50,13 @@ function splitColumns(line: string, isReading: (text: string) => boolean): [plac
  * empty one. A place may have colons.
  *
  * @param isReading - whether a text is a reading, for columns that stand apart
- * @throws {@link VeladisError} `syntax` for columns with a number that may be another reading
+ * @throws {@link VeladisError} `syntax` for columns with a number that may be another reading, and as {@link requireName}
  */
 export function splitPlace(line: string, isReading: (text: string) => void): [place: string, reading: string] {
   const reads = (text: string): boolean => isAnswered(() => isReading(text));
   const colon = colonOf(line);
   const place = line.slice(0, colon ?? 0).trim();
+  requireName(place);
   const behind = line.slice(colon === undefined ? 0 : colon + 1).trim();
   if (!APART.test(behind) || reads(behind)) return [place, behind];
   const [names, reading] = splitColumns(behind, reads);

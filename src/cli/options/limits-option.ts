@@ -17,7 +17,8 @@ const FORM = '--limits with the upper limits of zones A, B and C, such as "2.8, 
 /**
  * Limits that a text lists, each with its unit; the unit behind the last is that of those without one.
  *
- * @throws {@link VeladisError} `syntax` for units that differ, and as {@link parseAmplitude}
+ * @throws {@link VeladisError} `syntax` for another number of limits or units that differ, `out-of-range` for limits that are not
+ *   above zero and ascending, and as {@link parseAmplitude}
  */
 export function limitsListed(written: string, counts: readonly number[], form: string) {
   // semicolons where numbers had a decimal comma
@@ -27,21 +28,28 @@ export function limitsListed(written: string, counts: readonly number[], form: s
     throw new VeladisError("syntax", { expected: form, received: shown(written), option: "limits" });
   }
   const as = writtenIn(parseAmplitude(last));
-  return { as, limits: all.map((text) => parseAmplitude(/[A-Za-z]/.test(text) ? text : `${text} ${as}`)) };
+  const limits = all.map((text) => parseAmplitude(/[A-Za-z]/.test(text) ? text : `${text} ${as}`));
+  if (limits.some((limit) => writtenIn(limit) !== as || limit.level !== undefined || limit.hertz !== undefined)) {
+    throw new VeladisError("syntax", { expected: `${form}, in one unit`, received: shown(written), option: "limits" });
+  }
+  if (limits.some(({ value }, i) => !(value > (limits[i - 1]?.value ?? 0)))) {
+    throw new VeladisError("out-of-range", {
+      expected: "ascending limits above zero",
+      received: shown(written),
+      option: "limits",
+    });
+  }
+  return { as, limits };
 }
 
 /**
  * A scheme of four zones with the limits that a text lists.
  *
  * @param machine - in words; limits of a machine whose readings are of the shaft are for the shaft
- * @throws {@link VeladisError} `syntax` for another number of limits or units that differ, and as {@link parseAmplitude}
- *   and {@link defineScheme}
+ * @throws {@link VeladisError} as {@link limitsListed} and {@link defineScheme}
  */
 function schemeOfLimits(written: string, machine: string): Scheme {
   const { as, limits } = limitsListed(written, [3], FORM);
-  if (limits.some((limit) => writtenIn(limit) !== as || limit.level !== undefined || limit.hertz !== undefined)) {
-    throw new VeladisError("syntax", { expected: `${FORM}, in one unit`, received: shown(written), option: "limits" });
-  }
   const [ab, bc, cd] = limits.map(({ value }) => value) as [number, number, number];
   return schemeOf(
     defineScheme({
@@ -79,21 +87,29 @@ interface LimitsTold {
 }
 
 /**
- * The scheme of limits that are given, in the place of one that is named; undefined where none are.
+ * Refuses limits beside the scheme whose place they take.
  *
- * @throws {@link VeladisError} `unknown-option` for both, and as {@link schemeOfLimits}
+ * @throws {@link VeladisError} `unknown-option`
  */
-export function limitsAlone(told: LimitsTold, machine: string): Scheme | undefined {
-  const { limits, scheme, confirmed } = told;
-  if (limits === undefined) return undefined;
-  if (scheme === undefined && confirmed.length === 0) {
-    return schemeOfLimits(told["decimal-comma"] ? plainNumerals(limits, { decimal: "," }) : limits, machine);
-  }
+export function requireLimitsAlone({ limits, scheme, confirmed }: LimitsTold): void {
+  if (limits === undefined || (scheme === undefined && confirmed.length === 0)) return;
   throw new VeladisError("unknown-option", {
     expected: "--limits in the place of --scheme and --confirmed",
     received: scheme === undefined ? "--confirmed too" : "--scheme too",
     option: "limits",
   });
+}
+
+/**
+ * The scheme of limits that are given, in the place of one that is named; undefined where none are.
+ *
+ * @throws {@link VeladisError} `unknown-option` for both, and as {@link schemeOfLimits}
+ */
+export function limitsAlone(told: LimitsTold, machine: string): Scheme | undefined {
+  const { limits } = told;
+  if (limits === undefined) return undefined;
+  requireLimitsAlone(told);
+  return schemeOfLimits(told["decimal-comma"] ? plainNumerals(limits, { decimal: "," }) : limits, machine);
 }
 
 /** The limits that are given, else the scheme that is named; undefined where neither is. */

@@ -86,9 +86,20 @@ export interface SchemesAsked {
   readonly schemes: readonly Scheme[] | undefined;
 }
 
+/** Refuses a row of a shaft where limits in one line are for a housing: they are for all rows, and so is what says their place. */
+function requireLimitsFor(machine: MachineRef, scheme: Scheme): void {
+  const place = typeof machine === "string" ? parsed(machine).place : machine.place;
+  if (place !== "shaft" || scheme.place === "shaft") return;
+  throw new VeladisError("out-of-range", {
+    expected: "readings of the housing for --limits; --machine shaft says that limits and all rows are of the shaft",
+    received: "a row whose machine says shaft",
+    option: "machine",
+  });
+}
+
 /** Finds the judge for what a row says; each is compiled once and kept. */
 export function rowJudges(
-  { strict, crestFactor, failFrom }: TableSettings,
+  { strict, crestFactor, failFrom, limits }: TableSettings,
   { scheme, schemes }: SchemesAsked,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
   if (failFrom !== undefined && scheme !== undefined) requireNoGrades([scheme.kind], scheme.id);
@@ -107,6 +118,7 @@ export function rowJudges(
         // all have the same zones, and so are of one kind
         return { ...judge, kind: schemeAmong(judge.schemes[0] as string, schemes).kind };
       }
+      if (limits !== undefined) requireLimitsFor(machine, scheme);
       const judge = classifier(scheme, machine, type, options);
       return { ...judge, schemes: [scheme.id], kind: scheme.kind };
     },

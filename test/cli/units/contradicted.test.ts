@@ -121,6 +121,20 @@ describe("a heading that contradicts", () => {
     expect(check("v [in/s]", rms, off)).toBeUndefined();
   });
 
+  // common practice, no source
+  // biome-ignore format: a row of a table is a line
+  it.each<[signal: string, refused: string[], read: string[]]>([
+    ["mV", ["V pk", "level (V)", "v [V]", "A", "V", "in uA", "level, V", "level uV", "load %", "out (%)", "volts"], ["level (mV)", "mV", "DE V", "DE V (mV)", "Fan A", "millivolts", "level"]],
+    ["mA", ["level (mV)", "V pk", "A", "uA", "in A", "%", "out [%]", "volts", "percent"], ["mA", "4-20 mA", "DE A (mA)", "Motor A", "milliamps"]],
+    ["%", ["mA", "V", "level (V)"], ["%", "level %", "percent", "per cent"]],
+    ["per", ["mA"], ["%", "per cent"]],
+    ["V", ["mV", "level [mA]", "uV"], ["V pk", "[V]", "volts", "level (V)"]],
+  ])("a signal in %s and a heading in another unit of one", (signal, refused, read) => {
+    const codes = (headings: string[]) => headings.map((heading) => [heading, (check(heading, { by: "--from", signal }) as string[] | undefined)?.[0]]);
+    expect(codes(refused)).toEqual(refused.map((heading) => [heading, "unknown-option"]));
+    expect(codes(read)).toEqual(read.map((heading) => [heading, undefined]));
+  });
+
   // biome-ignore format: a row of a table is a line
   it.each([
     ["a [g pk]", "--waveform"], ["peak", "--waveform"], ["trend", "--waveform"], ["a [m/s2 pk]", "--file-units none"],
