@@ -49,7 +49,7 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
   if ((naturalFrequency ?? application) === undefined && (known.support === undefined || known.mounting === undefined))
     return known;
   throw new VeladisError("out-of-range", {
-    expected: "the support alone: only classify finds it by other facts",
+    expected: "the support: only classify finds it by other facts",
     received: dataText(known),
     ...MACHINE,
     fact: "support",

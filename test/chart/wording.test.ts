@@ -43,6 +43,10 @@ const cases: Cases = {
   "severityBar, an option that is none": () => c.severityBar({ judgement, colour: "red" }),
   "setpointChart, no proposal": () => c.setpointChart({}),
   "setpointChart, a proposal without its limits": () => c.setpointChart({ proposal: { ...proposal, limits: null } }),
+  "setpointChart, limits of no kind": () =>
+    c.setpointChart({
+      proposal: { ...proposal, limits: { ...proposal.limits, kind: "rows" } },
+    }),
   "setpointChart, nothing to draw": () =>
     c.setpointChart({ proposal: { ...proposal, baseline: null, alarm: null, trip: null } }),
   "setpointChart, an option that is none": () => c.setpointChart({ proposal, colour: "red" }),

@@ -121,6 +121,7 @@ const cases: Cases = {
   "baseline, null for modes": () => baseline(five, { ...as, modes: null }),
   "baseline, a number for the list of modes": () => baseline(five, { ...as, modes: { readings: 5 } }),
   "baseline, a mode without a name": () => baseline(five, { ...as, modes: { readings: ["a", "a", " ", "a", "a"] } }),
+  "baseline, modes of names and numbers": () => baseline(five, { ...as, modes: { readings: ["a", 2, "a", 2, "a"] } }),
   "baseline, a mode not a number": () => baseline(five, { ...as, modes: { readings: [1, 2, Number.NaN, 4, 5] } }),
   "baseline, a mode that none of the readings has": () =>
     baseline(five, { ...as, modes: { readings: seasons, only: "spring" } }),
