@@ -2,7 +2,7 @@ import { FLOAT_NOISE } from "../core/index";
 import { significant } from "../reading/index";
 
 /** 200 mV/mil, which most proximity probes have: API 670, from memory. */
-const USUAL = 200 / 25.4;
+const USUAL = 7.874;
 /** How far from it a sensitivity may lie before a unit is doubted; common practice, no source. */
 const FAR = 5;
 

@@ -18,7 +18,7 @@ export function sealOf(text: string): string {
  * @throws {@link VeladisError} `wrong-type`, `syntax`, `out-of-range` for one that was changed since
  */
 export const unsealed: (sealed: string) => Scheme = /* @__PURE__ */ cached((sealed) => {
-  const expected = "what sealedScheme made, unchanged since; seal it anew";
+  const expected = "what sealedScheme made, unchanged since; seal anew";
   const [seal] = requireText(sealed, expected).split(" ", 1) as [string];
   const text = sealed.slice(seal.length + 1);
   if (sealOf(text) === seal) return frozen(JSON.parse(text) as Scheme);
