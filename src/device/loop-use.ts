@@ -3,7 +3,7 @@ import { finiteResult } from "../core/index";
 import { type Amplitude, format, significant } from "../reading/index";
 
 /** The least share of the span of its loop that a trip should lie at: common practice, no source. */
-const LEAST = 1 / 3;
+const LEAST = 0.3333333333333333;
 
 /** Where a level lies in the range of a loop. */
 interface LoopUse {

@@ -2,7 +2,7 @@ import { significant } from "../reading/index";
 import { quantile } from "./statistics";
 
 /** A gap of at least such a share of what most numbers span parts two modes; common practice, no source. */
-const WIDE = 1 / 3;
+const WIDE = 0.3333333333333333;
 /** Fewest numbers among which such a gap is more than chance; common practice, no source. */
 const FEWEST_PARTED = 12;
 const BANDS = 3;
