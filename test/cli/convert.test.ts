@@ -75,7 +75,7 @@ describe("one reading", () => {
     [["0.25 in/s pk to"], "syntax"],
     [["0.25 in/s pk to mm/s rms to g pk"], "syntax"],
     [["0.25 in/s pk to mm/s rms,"], "syntax"],
-    [["-1 mm/s rms to g pk"], "unknown-option"],
+    [["-1 mm/s rms to g pk"], "negative"],
     [["--", "-1 mm/s rms to in/s pk"], "negative"],
     [["--bogus"], "unknown-option"],
     [["1 g pk", "--digits", "0"], "out-of-range"],

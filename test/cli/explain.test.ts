@@ -169,8 +169,11 @@ describe("--explain with --json gives steps that come to what was set", () => {
   });
 });
 
-/** Commands whose answers are no readings and nothing made of them: tables of limits, text for a database, and what a shell reads. */
-const withoutReadings = ["schemes", "sql", "completion"];
+/**
+ * Commands whose answers are no readings and nothing made of them: tables of limits, text for a database, what a shell
+ * reads, settings of an analyser, and a gap, which is one quotient of numbers that stand beside it.
+ */
+const withoutReadings = ["schemes", "sql", "completion", "resolution", "gap"];
 
 describe("every command that answers with readings or what is made of them explains them", () => {
   it.each(Object.entries(pages).filter(([name]) => !withoutReadings.includes(name)))("%s", async (_, page) => {
