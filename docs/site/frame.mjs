@@ -1,6 +1,6 @@
 /**
- * What every page has alike and no page can use without its script (the box of the search, the choice of a theme, the
- * marks of sections that fold): told once, in a script that puts it in place before the theme's own script looks for it.
+ * What every page has alike and no page can use without its script (the buttons of search and menu, the box of the search,
+ * the choice of a theme, the marks of sections that fold): told once, in a script that puts it in place before the theme's own script looks for it.
  */
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -9,6 +9,9 @@ import { join } from "node:path";
 const parts = {
   mark: /(?<=<summary class="tsd-accordion-summary"[^>]*>)<svg [^>]*><use href="#icon-chevronDown"><\/use><\/svg>/,
   search: /<dialog id="tsd-search".*?<\/dialog>/s,
+  // once the box of the search, which stands within, is out
+  buttons:
+    /<div id="tsd-toolbar-links"><\/div><button id="tsd-search-trigger".*?<\/button><a href="#" class="tsd-widget menu".*?<\/a>/s,
   settings: /<div class="tsd-navigation settings">.*?<\/select><\/div><\/div><\/details><\/div>/s,
 };
 
@@ -34,6 +37,7 @@ export function writeFrame(site, told) {
   for (const name of Object.keys(parts)) if (told[name] === undefined) throw new Error(`no page has a ${name}`);
   const script = `(() => {
   const parts = ${JSON.stringify(told)};
+  document.querySelector(".tsd-toolbar-contents")?.insertAdjacentHTML("beforeend", parts.buttons);
   document.querySelector("#tsd-search-trigger")?.insertAdjacentHTML("afterend", parts.search);
   document.querySelector(".page-menu")?.insertAdjacentHTML("afterbegin", parts.settings);
   for (const one of document.querySelectorAll(".tsd-accordion-summary")) one.insertAdjacentHTML("afterbegin", parts.mark);
