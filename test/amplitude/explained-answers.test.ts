@@ -107,7 +107,12 @@ describe("an answer that is made of several", () => {
       ],
       { tolerance: "5 %" },
     );
-    expect(explain(check).results.map(({ place }) => place)).toEqual(["points[0]", "points[1]"]);
+    expect(explain(check).results.map(({ place }) => place)).toEqual([
+      "points[0]",
+      "points[0].expected",
+      "points[1]",
+      "points[1].expected",
+    ]);
     expectReplayed(check);
   });
 
