@@ -6,6 +6,7 @@ export { type SetpointChartOptions, setpointChart } from "./setpoint-chart";
 export { type SeverityBarOptions, severityBar } from "./severity-bar";
 export { type SpectrumChartOptions, spectrumChart } from "./spectrum-chart";
 export { type ChartTheme, chartThemes } from "./style";
-export { type TrendChartOptions, type TrendReading, trendChart } from "./trend-chart";
+export { type TrendChartOptions, trendChart } from "./trend-chart";
+export type { TrendReading } from "./trend-points";
 export { type TripTimelineOptions, tripTimeline } from "./trip-timeline";
 export type { ChartSeverity } from "./zones";

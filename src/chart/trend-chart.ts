@@ -1,39 +1,24 @@
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
-import { inPlace, requireFinite, requireList, requireNonNegative, VeladisError, withParameters } from "../core/index";
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
-  parsedType,
-  type ReadingTypeText,
-  type Step,
-  significant,
-} from "../reading/index";
+import { inPlace, VeladisError, withParameters } from "../core/index";
+import { type Amplitude, parsedType, type ReadingTypeText, significant } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, tickText } from "./axis";
 import { BESIDE, besideAxis, besideTicks, drawnBeside } from "./beside-axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
-import { clippedMarks, clippedWords, type StatedPoint, stateBehind } from "./clipped-marks";
+import { clippedMarks, clippedWords, stateBehind } from "./clipped-marks";
 import { gappedCurve } from "./gaps";
 import { curveBoxes, levelIn, levelLines } from "./levels";
 import { dot, loneDots } from "./lone-dots";
 import { rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { DAY, dateText, timeAxis } from "./time-axis";
+import { type TrendPoint, type TrendReading, trendPoints } from "./trend-points";
 import { valueAxis } from "./value-axis";
 import { notDrawnNotes } from "./within";
 import { boundWords, zoneBands } from "./zone-bands";
 import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
-
-/** One reading of a trend. */
-export interface TrendReading {
-  /** A date, or a number of whatever `timeUnit` says. */
-  readonly time: Date | number;
-  /** A number in `as`, or a reading with its unit; left out where none was taken, which breaks the curve. */
-  readonly reading?: number | string | Amplitude;
-}
 
 /** What {@link trendChart} draws. */
 export interface TrendChartOptions extends ChartOptions {
@@ -73,55 +58,6 @@ const LEFT = 46;
 /** Room at the right, with the letters of zones in it. */
 const RIGHT = 28;
 
-/** A reading of a trend as a point, with what was assumed in writing it in the type of the chart. */
-interface TrendPoint extends StatedPoint {
-  readonly assumed: readonly Assumption[];
-  readonly history?: readonly Step[] | undefined;
-}
-
-function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
-  if (requireList(readings, "a list of readings with their times", { option: "readings" }).length === 0) {
-    throw new VeladisError("missing-option", { expected: "at least one reading with its time", received: "nothing" });
-  }
-  const dated = readings.filter(({ time }) => time instanceof Date).length;
-  if (dated !== 0 && dated !== readings.length) {
-    throw new VeladisError("wrong-type", {
-      expected: "times that are all dates or all numbers",
-      received: "some of each",
-    });
-  }
-  const points = readings
-    .map(({ time, reading }, i): TrendPoint => {
-      const { value, assumed, history, state } =
-        reading === undefined
-          ? { value: Number.NaN, assumed: [], history: undefined, state: undefined }
-          : typeof reading === "number"
-            ? {
-                value: requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
-                  option: "readings",
-                  index: i,
-                }),
-                assumed: [],
-                history: undefined,
-                state: undefined,
-              }
-            : convertAmplitude(amplitudeOf(reading), as);
-      return {
-        x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`, {
-          option: "readings",
-          index: i,
-        }),
-        y: value,
-        assumed,
-        history,
-        state,
-      };
-    })
-    .sort((a, b) => a.x - b.x);
-  if (points.some(({ y }) => Number.isFinite(y))) return points;
-  throw new VeladisError("missing-option", { expected: "at least one reading with its time", received: "times alone" });
-}
-
 /**
  * A trend of readings with baseline, alarm, trip and the zones of a severity table.
  *
@@ -159,7 +95,7 @@ export function trendChart(options: TrendChartOptions): string {
     } = requireOptions(options, own, 'options such as { readings, as: "mm/s rms" }');
     const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time", "timeUnit");
     const { type: as, unit, quantity } = inPlace({ option: "as" }, () => parsedType(written));
-    const points = pointsOf(options);
+    const points = trendPoints(options.readings, options.as);
     const beside = besideAxis(options.beside, as);
     const right = RIGHT + (beside === undefined ? 0 : BESIDE);
     const width = requireWidth(options) - LEFT - right;

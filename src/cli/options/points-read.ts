@@ -29,11 +29,15 @@ function pieceOf(written: string): Piece | undefined {
 
 /** The pieces of points, one of which at least is a signal; undefined where none is. */
 function signalPieces(text: string): readonly (Piece | undefined)[] | undefined {
-  if (!/\d\s*(?:[um\u00b5\u03bc]?V|mA|%|per ?cent)(?![A-Za-z])/.test(text)) return undefined;
-  const pieces = text
+  // per cent of an uncertainty, and of its coverage, which stands behind a comma without a name, are no signals
+  const bare = text.replace(/(?:\u00b1|\+\/-|\+-)\s*[\d.,]+\s*(?:%|per ?cent)/gi, "");
+  if (!/\d\s*(?:[um\u00b5\u03bc]?V|mA|%|per ?cent)(?![A-Za-z])/.test(bare)) return undefined;
+  const pieces = bare
     .split(text.includes(";") ? ";" : ",")
     .map((one) => pieceOf(text.includes(";") ? one.trim().replace(/(\d),(?=\d)/g, "$1.") : one.trim()));
-  return pieces.some((one) => one !== undefined && isSignal(`${one.digits} ${one.behind}`)) ? pieces : undefined;
+  return pieces.some((one) => one !== undefined && one.point !== "" && isSignal(`${one.digits} ${one.behind}`))
+    ? pieces
+    : undefined;
 }
 
 /** True where a text of points has a signal among their readings. */
