@@ -82,7 +82,7 @@ describe("a chart of setpoints", () => {
       baseline: "40 um pp",
       limits: { "B/C": "100 um pp", "C/D": "160 um pp", source: "maker" },
       machine: "steam turbine 5400 r/min shaft",
-      raised: "2 times from 1900 to 2600 r/min",
+      raised: "2 times from 1900 to 2600 r/min for 30 s",
     });
     for (const width of [280, 350, 640, 2000]) {
       const svg = setpointChart({ proposal, width });

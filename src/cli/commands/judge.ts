@@ -10,7 +10,6 @@ import {
   type Scheme,
   type Verdict,
 } from "../../severity/index";
-import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { type ReadAtState, readAtState } from "../input/state-at-reading";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
@@ -24,7 +23,7 @@ import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
 import { pointsRead } from "../options/points-read";
-import { requireSignal, signalSource, vibrationOf } from "../options/signal-options";
+import { requireSignal, vibrationOf } from "../options/signal-options";
 import { requireBareSpeed, withSpeedUnit } from "../options/speed-unit";
 import { uncertainReading } from "../options/uncertain-reading";
 import { changeText } from "../print/change-text";
@@ -43,6 +42,7 @@ import type { judgePage } from "./judge-page";
 import { refuseOfOne, requireFits } from "./judge-refusals";
 import { oneToDraw, pictureAsked } from "./one-to-draw";
 import { plotWidth } from "./plot-width";
+import { writtenNumbers } from "./written-numbers";
 
 /** What is printed of an answer: a page, a line among many, or data. */
 type Form = "page" | "line" | "data";
@@ -58,26 +58,6 @@ interface Judged extends ReadAtState {
 
 /** The name of a machine before several of its points: `Feed pump A: DE-H 3.1, DE-V 2.2 mm/s rms`. */
 const MACHINE_NAMED = /^\s*([^:,;=]*[^:,;=\s])\s*:\s+([A-Za-z][^:]*\d[^:]*[,;].*)$/s;
-
-/** The options that hold numbers, and the reader of a reading, with points for decimals. */
-function writtenNumbers({
-  "decimal-comma": decimalComma,
-  "crest-factor": crest,
-  ...values
-}: ParsedOptions<typeof judgePage.options>["values"]) {
-  const readingIn = (text: string): string => (decimalComma ? plainNumerals(text, { decimal: "," }) : text);
-  const told = (text: string | undefined): string | undefined => (text === undefined ? undefined : readingIn(text));
-  return {
-    machine: pointedWords(values.machine, decimalComma),
-    since: told(values.since),
-    uncertainty: told(values.uncertainty),
-    background: told(values.background),
-    crest: told(crest),
-    source: signalSource({ sensor: told(values.sensor), loop: told(values.loop) }),
-    limits: told(values.limits),
-    readingIn,
-  };
-}
 
 /** Judges one reading, readings of several points, or lines of them, of one machine. */
 export async function judgeReadings(
