@@ -1,5 +1,5 @@
 import { decidedVerdict, pointsWithin, type ZoneRule, type ZonesWithin, zonesWithin } from "../../conformity/index";
-import { parseNumeral, plainNumerals, VeladisError } from "../../core/index";
+import { parseNumeral, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
 import { plainSpelling } from "../../sentence/index";
 import {
