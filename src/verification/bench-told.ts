@@ -49,7 +49,7 @@ export function shakerTold(shaker: Shaker, load: string): Told {
   const isOne = hertzOf(lowest) === hertzOf(highest);
   const range = isOne ? frequencyText(lowest) : `${frequencyText(lowest)} to ${frequencyText(highest)}`;
   return toldRows([
-    ["shaker", name],
+    ["shaker", name === undefined ? undefined : `${name}`],
     ["shaker, frequencies", frequencies === undefined ? range : frequencies.map(frequencyText).join(", ")],
     ["shaker, one level", level === undefined ? undefined : levelText(level)],
     ["shaker, stroke", displacement],
