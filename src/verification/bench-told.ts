@@ -1,3 +1,4 @@
+import { requireText } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, format, significant } from "../reading/index";
 import type { BenchSettings } from "./bench-settings";
@@ -49,7 +50,7 @@ export function shakerTold(shaker: Shaker, load: string): Told {
   const isOne = hertzOf(lowest) === hertzOf(highest);
   const range = isOne ? frequencyText(lowest) : `${frequencyText(lowest)} to ${frequencyText(highest)}`;
   return toldRows([
-    ["shaker", name === undefined ? undefined : `${name}`],
+    ["shaker", name && requireText(name, "the name of a shaker", { option: "name" })],
     ["shaker, frequencies", frequencies === undefined ? range : frequencies.map(frequencyText).join(", ")],
     ["shaker, one level", level === undefined ? undefined : levelText(level)],
     ["shaker, stroke", displacement],

@@ -67,6 +67,7 @@ const cases: Cases = {
   "benchPlan, a resolution of the shaker without its unit": () =>
     p.benchPlan(settings, { ...shaker, resolution: "0.1" }),
   "benchPlan, a resolution of the shaker of zero": () => p.benchPlan(settings, { ...shaker, resolution: "0 mm/s rms" }),
+  "benchPlan, a number for the name of the shaker": () => p.benchPlan(settings, { ...shaker, name: 5 } as never),
   "benchPlan, a resolution of the shaker above the threshold": () =>
     p.benchPlan(settings, { ...shaker, resolution: "20 mm/s rms" }),
   "benchPlan, no settings": () => p.benchPlan(undefined, shaker),
