@@ -17,7 +17,8 @@ export const oneFile: NonNullable<Options["esbuildPlugins"]>[number] = {
     onResolve({ filter: /^\./ }, ({ kind, path, resolveDir }) => {
       if (kind !== "dynamic-import") return undefined;
       const name = `cli-${basename(path)}`;
-      loadedLater[name] = relative(root, join(resolveDir, `${path}.ts`));
+      const file = relative(root, join(resolveDir, `${path}.ts`));
+      if ((loadedLater[name] ??= file) !== file) throw new Error(`${file} and ${loadedLater[name]} have one name`);
       return { path: `./${name}.js`, external: true };
     });
   },

@@ -95,17 +95,13 @@ const common = {
 function builds(format: "esm" | "cjs", more: Record<string, string> = {}): Options[] {
   const extension = format === "esm" ? "js" : "cjs";
   const one = { ...common, format };
-  const { index, ...others } = entries;
+  const { index: _, ...above } = entries;
   // as an ES module the first of the two files is `veladis` itself
-  const [first, rest] = format === "esm" ? ["index", others] : ["ground", { ...others, index }];
+  const [first, rest] = format === "esm" ? (["index", above] as const) : (["ground", entries] as const);
   return [
     { ...one, entry: { [first]: "src/ground.ts" }, esbuildPlugins: ground },
     { ...one, entry: { "ground-more": "src/ground.ts" }, esbuildPlugins: groundMore(extension) },
-    {
-      ...one,
-      entry: { ...rest, ...more } as Record<string, string>,
-      esbuildPlugins: [tablesByName, ...aboveGround(extension)],
-    },
+    { ...one, entry: { ...rest, ...more }, esbuildPlugins: [tablesByName, ...aboveGround(extension)] },
   ];
 }
 
@@ -114,13 +110,7 @@ const thread = { "parquet-worker": "src/cli/parquet/parquet-worker.ts" };
 
 const [first, ...others] = [
   ...builds("esm", { ...thread, ...loadedLater }),
-  {
-    ...common,
-    format: "esm",
-    entry: { cli },
-    splitting: false,
-    esbuildPlugins: [oneFile],
-  } as Options,
+  { ...common, format: "esm" as const, entry: { cli }, splitting: false, esbuildPlugins: [oneFile] },
   ...builds("cjs"),
 ];
 

@@ -1,6 +1,7 @@
 /**
- * What every page has alike and no page can use without its script (the buttons of search and menu, the box of the search,
- * the choice of a theme, the marks of sections that fold): told once, in a script that puts it in place before the theme's own script looks for it.
+ * What every page has alike and no page can use without its script (the buttons of search and menu, the box of the
+ * search, the choice of a theme, the marks of sections that fold): told once, in a script that puts it in place before the
+ * theme's own script looks for it.
  */
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";

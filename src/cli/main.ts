@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { lazily } from "../core/index";
 import { standardInput } from "./input/standard-input";
 import { exitCodes } from "./print/exit-codes";
 import { run } from "./run";
@@ -16,10 +17,12 @@ process.stderr.on("error", () => undefined);
 
 const { stdout, stderr } = process;
 
+/** Opened where it is asked for: that costs a while, and a reading that stands in the arguments needs none. */
+const piped = lazily(() => standardInput(process.stdin));
+
 run(process.argv.slice(2), {
-  // to open it costs a while, and a reading that stands in the arguments needs none
   get piped() {
-    return process.stdin.isTTY ? undefined : standardInput(process.stdin);
+    return process.stdin.isTTY ? undefined : piped();
   },
   terminal: Boolean(stdout.isTTY),
   ...(stdout.isTTY && { columns: stdout.columns }),

@@ -22,19 +22,12 @@ function safeBut(captured: RegExp, text: string): string {
 export function terminalIo(io: Io): Io {
   const safe = (text: string): string => (io.colour ? safeBut(zoneMarks, text) : visibleLines(text));
   const shownBytes = (bytes: Uint8Array): string => safeBut(layout, new TextDecoder().decode(bytes));
-  const { progress, terminal, columns, colour } = io;
-  return {
-    ...(terminal !== undefined && { terminal }),
-    ...(columns !== undefined && { columns }),
-    colour,
-    // opened where it is asked for, once
-    get piped() {
-      const { piped } = io;
-      Object.defineProperty(this, "piped", { value: piped });
-      return piped;
-    },
+  const { progress } = io;
+  const safely: Pick<Io, "out" | "err" | "progress"> = {
     out: (text) => io.out(typeof text === "string" ? safe(text) : io.terminal ? shownBytes(text) : text),
     err: (text) => io.err(safe(text)),
     ...(progress && { progress: (text: string) => progress(visibleText(text)) }),
   };
+  // all else is that of the other, whose input is not opened before it is asked for
+  return Object.assign(Object.create(io), safely);
 }
