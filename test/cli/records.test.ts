@@ -298,6 +298,11 @@ describe("times of a record", () => {
       "milliseconds",
     ],
     ["that are no times", "time [s],mm/s\n0,1\nx,1\n0.2,2\n", 'line 3 time "x"'],
+    [
+      "with a date that no calendar has",
+      "time,mm/s\n2026-02-28 10:00:00,1\n2026-02-30 10:00:01,1\n2026-02-28 10:00:02,2\n",
+      'line 3 time "2026-02-30 10:00:01"',
+    ],
     ["written in two ways", "time [s],mm/s\n0,1\n2026-03-04 10:00:00,1\n0.2,2\n", "2026-03-04"],
     ["one alone", "time [s],mm/s\n0,1\n", "1"],
   ])("%s are refused", async (_, text, said) => {

@@ -82,6 +82,11 @@ describe("the place of a line", () => {
 });
 
 describe("several points of a machine", () => {
+  it("takes the type of --from as it is spelt, for one reading and for points", async () => {
+    const { rows, code } = await route("ID fan 1: 3.1\nID fan 2: DE-H 3.1, DE-V 2.2\n", "--from", "mm/srms");
+    expect([code, rows.map((row) => row.at(-1))]).toEqual([0, ["3.10", "3.10", "2.20"]]);
+  });
+
   it("on one line, each a row", async () => {
     const { rows } = await route("ID fan 2: DE-H 3.1, DE-V 2.2 mm/s rms, load 80 %\n");
     expect(rows).toEqual([

@@ -42,6 +42,18 @@ describe("columns of signals", () => {
     expect(out).toMatch(/^12,8,.*NOT RELIABLE/m);
   });
 
+  it.each([
+    ["one for all", "mA\n12\n", ["--background", "3.9 mA"]],
+    ["one of a row", "mA,b\n12,3.9 mA of 0 to 20 mm/s rms\n", ["--background-column", "b"]],
+    ["a bare one of a row", "mA,b\n12,3.9\n", ["--background-column", "b"]],
+  ])("a background beyond its loop is none: %s", async (_, cells, more) => {
+    const { err, code } = await veladis(["table", "--column", "mA", ...loop, ...more, ...pump], cells);
+    expect([code, err]).toEqual([
+      2,
+      expect.stringMatching(/sensor-fault.* within the range of its loop.*below range/s),
+    ]);
+  });
+
   it("whole cells may each be another", async () => {
     const cells = "r\n98 mV pk\n12 mA\n2 mm/s rms\n";
     const ways = ["--sensor", "100 mV/g", "--loop", "0 to 20 mm/s rms", "--at", "80 Hz"];

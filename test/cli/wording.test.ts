@@ -34,7 +34,7 @@ const faults = [
   "src/cli/commands/chart-file.ts:22",
   // a file that is changed between two readings, and a record too long to be held
   "src/cli/input/timed-record.ts:103",
-  "src/cli/input/timed-samples.ts:64",
+  "src/cli/input/timed-samples.ts:60",
   // in a thread of its own, where no call is seen; its refusals are held by the tests of damaged files
   "src/cli/parquet/",
 ];

@@ -32,11 +32,18 @@ export interface NotedSentence extends Sentence {
   readonly state: Omit<ReadAtState, "reading">;
 }
 
-/** The sentence of a line, with the type and frequency that the options give to bare numbers. */
-export function sentenceOf(line: string, { from, at, source, speedUnit }: ConvertSettings): NotedSentence {
+/** What a line says, in plain spelling and with the type and the unit of speeds that the options give to bare numbers. */
+export function typedLine(line: string, { from, speedUnit }: ConvertSettings) {
   const { reading, ...state } = readAtState(line, speedUnit);
   const spelt = withSpeedUnit(plainSpelling(reading), speedUnit);
-  const typed = joinedPeaks(from === undefined ? spelt : `${spelt} ${plainSpelling(from)}`);
+  return { text: from === undefined ? spelt : `${spelt} ${plainSpelling(from)}`, state };
+}
+
+/** The sentence of a line, with the type and frequency that the options give to bare numbers. */
+export function sentenceOf(line: string, settings: ConvertSettings): NotedSentence {
+  const { at, source } = settings;
+  const { text, state } = typedLine(line, settings);
+  const typed = joinedPeaks(text);
   if (at === undefined) return { ...parseSentence(typed, source), state };
   if (!/ at |@/.test(typed)) {
     return { ...parseSentence(typed.replace(/( to .*|$)/i, ` at ${at}$1`), source), state };

@@ -1,12 +1,9 @@
 import { frequency } from "../../frequency/index";
 import { type Amplitude, readingText, writtenIn, writtenValue } from "../../reading/index";
-import { plainSpelling } from "../../sentence/index";
 import { namesPoints, type PointReading } from "../../severity/index";
 import { splitPlace } from "../input/split-place";
-import { readAtState } from "../input/state-at-reading";
 import { pointsRead } from "../options/points-read";
-import { withSpeedUnit } from "../options/speed-unit";
-import { type ConvertSettings, type NotedSentence, sentenceOf } from "./convert-settings";
+import { type ConvertSettings, type NotedSentence, sentenceOf, typedLine } from "./convert-settings";
 
 /** A reading of a line, with where it was taken. */
 export interface Placed {
@@ -25,10 +22,9 @@ function plainText(reading: Amplitude): string {
 
 /** The points of one machine on one line: `DE-H 3.1, DE-V 2.2 mm/s rms`. */
 function placedPoints(place: string, written: string, settings: ConvertSettings): Placed[] {
-  const { from, at, source, speedUnit } = settings;
-  const { reading: text, ...state } = readAtState(written, speedUnit);
-  const spelt = withSpeedUnit(plainSpelling(text), speedUnit);
-  const points = pointsRead(from === undefined ? spelt : `${spelt} ${from}`, source);
+  const { at, source } = settings;
+  const { text, state } = typedLine(written, settings);
+  const points = pointsRead(text, source);
   return points.map(({ point, reading }: PointReading) => ({
     place: [place, point].filter((one) => one !== "").join(", "),
     written: plainText(reading),

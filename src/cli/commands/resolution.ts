@@ -1,4 +1,4 @@
-import { isAnswered, parseNumeral, shown, VeladisError } from "../../core/index";
+import { attempt, parseNumeral, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type Amplitude, parseAmplitude, significant } from "../../reading/index";
 import { type ResolvingSettings, resolvingSettings, type WindowName } from "../../signal/index";
@@ -18,8 +18,9 @@ interface Tone {
 
 /** The frequency that a text says, alone or behind a reading. */
 function toneOf(text: string): Tone {
-  if (!isAnswered(() => parseAmplitude(text))) return { hertz: frequency(text).hertz };
-  const reading = parseAmplitude(text);
+  const read = attempt(() => parseAmplitude(text));
+  if (!read.ok) return { hertz: frequency(text).hertz };
+  const reading = read.value;
   if (reading.hertz !== undefined) return { hertz: reading.hertz, reading };
   throw new VeladisError("missing-frequency", {
     expected: 'a reading with its frequency, such as "3.4 mm/s rms at 1480 r/min"',

@@ -120,10 +120,10 @@ export async function* readDelimited(
 }
 
 /** Reads all of it; `portion` is called after each portion and awaited. The stream is closed whatever happens. */
-export async function accountOf(
-  reading: AsyncGenerator<number, RowAccount>,
+export async function accountOf<Account = RowAccount>(
+  reading: AsyncGenerator<number, Account>,
   portion: (read: number) => void | Promise<void> = () => undefined,
-): Promise<RowAccount> {
+): Promise<Account> {
   try {
     for (;;) {
       const step = await reading.next();

@@ -10,7 +10,12 @@ const ALL_SERIAL = [61, 2_958_466] as const;
 /** Days from 30 December 1899, on which serial dates begin, to 1970. */
 const TO_1970 = 25_569;
 /** Beyond the year 5000 in seconds since 1970: milliseconds, or the digits of a date. */
-const NO_SECONDS = 1e11;
+export const NO_SECONDS = 1e11;
+
+/** Whether a bare number may be the serial date of a spreadsheet. */
+export function maySerial(one: number): boolean {
+  return one > SERIAL[0] && one <= SERIAL[1];
+}
 
 /** Microseconds since 1970 of a serial date (days since 30 December 1899), to the millisecond; NaN for none. */
 export function serialDate(days: number): number {
@@ -26,10 +31,7 @@ export function serialDate(days: number): number {
  */
 export function requireSeconds(numbers: readonly number[], where: string): void {
   const [first = 0] = numbers;
-  const maySerial = numbers.every(
-    (one, i) => one > SERIAL[0] && one <= SERIAL[1] && Math.abs(one - (numbers[i - 1] ?? one)) < NEAR,
-  );
-  if (maySerial) {
+  if (numbers.every((one, i) => maySerial(one) && Math.abs(one - (numbers[i - 1] ?? one)) < NEAR)) {
     throw new VeladisError("missing-option", {
       expected: "--times seconds or --times serial, since these numbers may be either",
       received: `${where}: ${shown(first)} s, or as the serial date of a spreadsheet ${dateText(serialDate(first))}`,

@@ -3,7 +3,7 @@ import { lastDigit } from "./even-times";
 import { hasTimeOfDayForm, writtenTimeOfDay } from "./time-of-day";
 import { writtenDate } from "./written-date";
 
-const SECONDS_A_DAY = 86_400;
+export const SECONDS_A_DAY = 86_400;
 
 /** What a cell says that may be a time: a bare number, or seconds of a date or of a day. */
 interface ClockCell {

@@ -5,7 +5,7 @@ import { timeUnitSaid, typeTold } from "../delimited/heading-agrees";
 import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
 import type { TimeUnitSymbol } from "../delimited/time-units";
 import { type ColumnsRead, columnRead } from "./column-read";
-import { cellShown, faultWord, levelCell, type Unread } from "./level-cell";
+import { cellShown, faultWord, levelCell, takeTime, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
 import { requireNoHole } from "./require-no-hole";
 import { NotedRows } from "./row-lines";
@@ -51,27 +51,21 @@ const askedUnits: Partial<Record<TimesWritten, TimeUnitSymbol>> = { seconds: "s"
 
 const OVER_RANGE = "over range is above all that can be read, so write the end of the range in its place";
 
-/** The vibration of a signal, or that it stands for the start of the range of its loop; NaN for a fault where one is taken. */
-function signalLevel(signal: SignalColumn, level: number, takesFaults: boolean): number | "below range" | Unread {
+/**
+ * The vibration of a signal; NaN for a fault where one is taken.
+ *
+ * @param below - called where it is the start of the range of its loop
+ */
+function signalLevel(signal: SignalColumn, level: number, takesFaults: boolean, below: () => void): number | Unread {
   try {
     const { value, state } = signal.vibration(level);
-    if (state === "below range") return state;
-    return state === "above range" ? { what: cellShown(`${level}`), never: "over range" } : value;
+    if (state === "above range") return { what: cellShown(`${level}`), never: "over range" };
+    if (state === "below range") below();
+    return value;
   } catch (error) {
     if (!(error instanceof VeladisError) || error.code !== "sensor-fault") throw error;
     if (takesFaults) return Number.NaN;
     return { what: `${level} mA`, expected: error.expected };
-  }
-}
-
-/** The time of a row, taken; what stands there where it says none. */
-function takeTime(times: TimeColumn, cell: string, line: number): Unread | undefined {
-  try {
-    times.add(cell, line);
-    return undefined;
-  } catch (error) {
-    if (!(error instanceof VeladisError)) throw error;
-    return { what: `time ${cellShown(cell.trim())}`, expected: error.expected };
   }
 }
 
@@ -99,21 +93,14 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
 
   const levelOf = (cell: string, line: number): number | Unread => {
     if (faults.startsWith("said") && faultWord.test(cell.trim())) return Number.NaN;
-    const level = levelCell(cell, decimalComma);
-    if (typeof level === "number" && level < 0 && signal?.isLoop !== true) {
+    const said = levelCell(cell, decimalComma);
+    if (typeof said === "number" && said < 0 && signal?.isLoop !== true) {
       return { what: `negative ${cellShown(cell.trim())}`, expected: "a level of zero or more" };
     }
-    if (typeof level === "number" && signal !== undefined) {
-      const vibration = signalLevel(signal, level, faults !== "none" && faults !== "never");
-      if (vibration === "below range") {
-        belowRange.note(line);
-        return signal.vibration(level).value;
-      }
-      if (typeof vibration === "number") return vibration;
-      if (faults !== "said or over range" || vibration.never !== "over range") return vibration;
-      overRange.note(line);
-      return Number.NaN;
-    }
+    const level =
+      typeof said === "number" && signal !== undefined
+        ? signalLevel(signal, said, faults.startsWith("said"), () => belowRange.note(line))
+        : said;
     if (faults !== "said or over range" || typeof level === "number" || level.never !== "over range") return level;
     overRange.note(line);
     return Number.NaN;
@@ -156,7 +143,8 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
       }
       const mode = index.mode === undefined ? undefined : (cells[index.mode] as string).trim();
       if (mode === "") return { what: "empty", expected: "the operating mode of the reading" };
-      const unread = times && takeTime(times, cells[index.time as number] as string, line);
+      const time = cells[index.time ?? 0] as string;
+      const unread = times && takeTime(time, () => times?.add(time, line));
       if (unread !== undefined) return unread;
       levels.push(level);
       for (const [i, one] of more.entries()) others[i]?.push(one);

@@ -1,4 +1,4 @@
-import { isAnswered } from "../../core/index";
+import { attempt } from "../../core/index";
 import { densityUnit } from "../../signal/index";
 import type { UnitSymbol } from "../../units/index";
 
@@ -11,6 +11,9 @@ function candidates(heading: string): string[] {
 
 /** The unit whose square a heading says as a density, as in `PSD (g2/Hz)`; undefined for none. */
 export function densityIn(heading: string): UnitSymbol | undefined {
-  const found = candidates(heading).find((text) => /hz|s3|s$/i.test(text) && isAnswered(() => densityUnit(text)));
-  return found === undefined ? undefined : densityUnit(found);
+  for (const text of candidates(heading)) {
+    const unit = /hz|s3|s$/i.test(text) ? attempt(() => densityUnit(text)) : undefined;
+    if (unit?.ok) return unit.value;
+  }
+  return undefined;
 }

@@ -1,4 +1,4 @@
-import { plainNumeral, shown } from "../../core/index";
+import { plainNumeral, shown, VeladisError } from "../../core/index";
 import { PLUS_MINUS } from "../../reading/index";
 
 /** What stands in a row in the place of what was to be read. */
@@ -41,4 +41,15 @@ export function levelCell(cell: string, decimalComma: boolean): number | Unread 
   if (otherwiseWritten[decimalComma ? "comma" : "point"].test(text))
     return { what: cellShown(text), never: "decimals" };
   return uncertain.test(text) ? { what: cellShown(text), never: "uncertainty" } : { what: cellShown(text) };
+}
+
+/** Takes the time that a cell says; what stands there where it says none. */
+export function takeTime(cell: string, take: () => void): Unread | undefined {
+  try {
+    take();
+    return undefined;
+  } catch (error) {
+    if (!(error instanceof VeladisError)) throw error;
+    return { what: `time ${cellShown(cell.trim())}`, expected: error.expected };
+  }
 }

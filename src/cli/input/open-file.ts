@@ -1,18 +1,22 @@
 import { Readable } from "node:stream";
 import type { Io } from "./io";
-import { type PlainFile, plainFile, unreadable } from "./plain-file";
+import { type PlainFile, plainFile, plainSize, unreadable } from "./plain-file";
 
 /** Bytes that are read at once. */
 const PORTION = 1 << 18;
 
 /** The bytes of a plain file, opened when they are asked for, refused at their end if it was changed meanwhile. */
-class FileStream extends Readable {
+export class FileStream extends Readable {
   /** Bytes read so far. */
   bytesRead = 0;
 
   private file: PlainFile | undefined;
 
-  constructor(private readonly path: string) {
+  /** @param size - bytes of the file when it was found */
+  constructor(
+    private readonly path: string,
+    readonly size: number,
+  ) {
     super({ highWaterMark: PORTION });
     // whoever reads is told; that nobody reads any more is no fault
     this.on("error", () => undefined);
@@ -52,10 +56,9 @@ class FileStream extends Readable {
  *
  * @throws {@link VeladisError} `unreadable` when the file cannot be read, `wrong-type` when it is no plain file
  */
-export async function openFile(path: string): Promise<Readable> {
+export async function openFile(path: string): Promise<FileStream> {
   // at once, so that it is refused before anything is made of it; whoever refuses an option after that leaves nothing open
-  await (await plainFile(path)).close();
-  return new FileStream(path);
+  return new FileStream(path, await plainSize(path));
 }
 
 /** The file that was told; undefined for standard input, which `-` means, too. */

@@ -64,3 +64,14 @@ export async function plainFile(path: string): Promise<PlainFile> {
     },
   };
 }
+
+/**
+ * The bytes of a plain file, which is looked at and closed.
+ *
+ * @throws {@link VeladisError} as {@link plainFile}
+ */
+export async function plainSize(path: string): Promise<number> {
+  const { size, close } = await plainFile(path);
+  await close();
+  return size;
+}

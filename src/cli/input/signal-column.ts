@@ -81,15 +81,29 @@ export function signalColumn(from: string, source: SignalSource): SignalColumn |
 }
 
 /**
+ * Gives a reading back that its loop can measure; beyond its range it is the end of what the loop measures, and no vibration.
+ *
+ * @param written - the signal, for the message
+ * @param what - what it is
+ * @throws {@link VeladisError} `sensor-fault`
+ */
+export function requireMeasured<R extends { readonly state?: LoopState }>(
+  reading: R,
+  written: string,
+  what = "a signal",
+): R {
+  if (!isClipped(reading.state)) return reading;
+  throw new VeladisError("sensor-fault", {
+    expected: `${what} within the range of its loop`,
+    received: `${written}, ${reading.state}`,
+  });
+}
+
+/**
  * The vibration of a number that its loop can measure.
  *
  * @throws {@link VeladisError} `sensor-fault` where the loop has failed, and beyond its range
  */
 export function measured(column: SignalColumn, number: number): number {
-  const { value, state } = column.vibration(number);
-  if (!isClipped(state)) return value;
-  throw new VeladisError("sensor-fault", {
-    expected: "a signal within the range of its loop",
-    received: `${number} ${column.words}, ${state}`,
-  });
+  return requireMeasured(column.vibration(number), `${number} ${column.words}`).value;
 }

@@ -3,7 +3,7 @@ import type { RowsReader } from "../delimited/rows-reader";
 import { secondsIn } from "../delimited/time-units";
 import { secondsFrom } from "./bare-times";
 import { type EvenTimes, lastDigit, TimeSpread } from "./even-times";
-import { cellShown, type Unread } from "./level-cell";
+import { cellShown, takeTime, type Unread } from "./level-cell";
 import { readSeries } from "./read-series";
 import { BARE, cellTime } from "./time-column";
 import { requireTimeUnit, type TimedColumns, type TimedSettings, timedColumns } from "./timed-columns";
@@ -35,7 +35,7 @@ export async function steadyTimes(rows: RowsReader, settings: TimedSettings): Pr
   let begin = 0;
   let last = 0;
   let digit = Number.POSITIVE_INFINITY;
-  const take = (cell: string): void => {
+  const secondsOf = (cell: string): number => {
     const time = cellTime(cell, decimalComma);
     const at = time.at["day-first"];
     if (form === undefined) {
@@ -50,9 +50,9 @@ export async function steadyTimes(rows: RowsReader, settings: TimedSettings): Pr
       });
     }
     last = at;
-    const isBare = form === BARE;
-    spread.add(isBare ? secondsIn(columns.said ?? "s", secondsFrom(begin, at)) : (at - begin) / 1e6);
-    if (isBare) digit = Math.min(digit, lastDigit(cell, decimalComma));
+    if (form !== BARE) return (at - begin) / 1e6;
+    digit = Math.min(digit, lastDigit(cell, decimalComma));
+    return secondsIn(columns.said ?? "s", secondsFrom(begin, at));
   };
   try {
     await readSeries(
@@ -66,13 +66,12 @@ export async function steadyTimes(rows: RowsReader, settings: TimedSettings): Pr
         },
         row(cells): Unread | undefined {
           const cell = cells[columns.time] as string;
-          try {
-            take(cell);
-          } catch (error) {
-            if (!(error instanceof VeladisError) || error.code === "out-of-range") throw error;
-            return { what: `time ${cellShown(cell.trim())}`, expected: error.expected };
-          }
-          return undefined;
+          let seconds = 0;
+          const unread = takeTime(cell, () => {
+            seconds = secondsOf(cell);
+          });
+          if (unread === undefined) spread.add(seconds);
+          return unread;
         },
       },
     );

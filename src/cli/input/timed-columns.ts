@@ -5,6 +5,7 @@ import { requireHeadingAgrees, timeUnitSaid } from "../delimited/heading-agrees"
 import { headingSays } from "../delimited/heading-says";
 import type { TimeUnitSymbol } from "../delimited/time-units";
 import type { WrittenAs } from "../delimited/written-as";
+import { maySerial, NO_SECONDS } from "./bare-times";
 import { headedColumn } from "./headed-column";
 
 /** How a record with its own times is to be read. */
@@ -79,20 +80,16 @@ export function timedColumns(
   return { time, sample, said: timeUnitSaid(headings, time, undefined, written) };
 }
 
-/** Serial dates of the years 1954 to 2119, and what is beyond the year 5000 in seconds since 1970. */
-const SERIAL = [20_000, 80_000] as const;
-const NO_SECONDS = 1e11;
-
 /**
  * Refuses bare times that may be another thing than seconds, where their heading does not say.
  *
  * @throws {@link VeladisError} `missing-option`
  */
 export function requireTimeUnit(said: TimeUnitSymbol | undefined, first: number, last: number): void {
-  const maySerial = first > SERIAL[0] && last <= SERIAL[1];
-  if (said !== undefined || !(maySerial || first >= NO_SECONDS)) return;
+  const isSerial = maySerial(first) && maySerial(last);
+  if (said !== undefined || !(isSerial || first >= NO_SECONDS)) return;
   throw new VeladisError("missing-option", {
     expected: "the unit of the times in their heading, as in time [s]",
-    received: `${first}, which may be ${maySerial ? "the serial date of a spreadsheet" : "milliseconds, or the digits of a date"}`,
+    received: `${first}, which may be ${isSerial ? "the serial date of a spreadsheet" : "milliseconds, or the digits of a date"}`,
   });
 }

@@ -3,7 +3,7 @@ import type { RowsReader } from "../delimited/rows-reader";
 import { secondsIn } from "../delimited/time-units";
 import type { SamplesTold } from "./csv-samples";
 import { type EvenTimes, evenTimes, lastDigit } from "./even-times";
-import { cellShown, levelCell } from "./level-cell";
+import { levelCell, takeTime } from "./level-cell";
 import { readSeries } from "./read-series";
 import { TimeColumn } from "./time-column";
 import { requireTimeUnit, type TimedColumns, type TimedSettings, timedColumns } from "./timed-columns";
@@ -53,12 +53,8 @@ export async function timedSamples(
         const sample = levelCell(cells[columns.sample] as string, decimalComma);
         if (typeof sample !== "number") return sample;
         const cell = cells[columns.time] as string;
-        try {
-          times.add(cell, line);
-        } catch (error) {
-          if (!(error instanceof VeladisError)) throw error;
-          return { what: `time ${cellShown(cell.trim())}`, expected: error.expected };
-        }
+        const unread = takeTime(cell, () => times.add(cell, line));
+        if (unread !== undefined) return unread;
         digit = Math.min(digit, lastDigit(cell, decimalComma));
         if (samples.length === longest) {
           throw new VeladisError("out-of-range", {

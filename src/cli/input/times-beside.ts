@@ -3,7 +3,8 @@ import { timeUnitSaid } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
 import { secondsIn, type TimeUnitSymbol } from "../delimited/time-units";
 import type { WrittenAs } from "../delimited/written-as";
-import { clockCell, NO_TIME } from "./clock-cell";
+import { maySerial } from "./bare-times";
+import { clockCell, NO_TIME, SECONDS_A_DAY } from "./clock-cell";
 import { type EvenTimes, TimeSpread } from "./even-times";
 
 /** How far times may be from what was told. */
@@ -16,10 +17,6 @@ const TREND = 1;
 
 /** Fewer rows whose frequency rises may be readings of a speed that rose. */
 const SPECTRUM = 3;
-
-/** Serial dates of the years 1954 to 2119. */
-const SERIAL = [20_000, 80_000] as const;
-const SECONDS_A_DAY = 86_400;
 
 /** Units that a heading says as often for the lowest of some readings (min), a direction or a letter. */
 const UNSURE: readonly TimeUnitSymbol[] = ["min", "h", "d"];
@@ -41,8 +38,8 @@ interface Rising {
   readonly isOfDay: boolean;
   /** Whether its heading says that samples of a waveform have their times there. */
   readonly isHeaded: boolean;
-  /** How evenly its numbers rise, and the last digit that they are written to. */
-  readonly spread: TimeSpread;
+  /** How evenly its numbers rise; of levels nobody asks. And the last digit that they are written to. */
+  readonly spread: TimeSpread | undefined;
   digit: number;
   /** The first row of a headed column that says no later time, and what stands there. */
   fault?: { readonly row: number; readonly what: string };
@@ -90,11 +87,11 @@ export class TimesBeside {
     const read = clockCell(cell, this.#written.decimalComma);
     if (!(read !== undefined && Number.isFinite(read.value)) && !isHeaded) return [];
     const { value, isDate, isOfDay, digit } = read ?? NO_TIME;
-    const spread = new TimeSpread(true);
+    const spread = this.#told.sampled ? new TimeSpread(true) : undefined;
     const steps = { equal: 0, shortest: Number.POSITIVE_INFINITY, longest: 0, spread, digit };
     const begun = { index, isDate, isOfDay, isHeaded, first: value, last: value, rows: 1, ...steps };
     if (read === undefined) return [{ ...begun, fault: { row: 1, what: shown(cell.trim()) } }];
-    spread.add(0);
+    spread?.add(0);
     return [begun];
   }
 
@@ -112,7 +109,7 @@ export class TimesBeside {
       return one.isHeaded;
     }
     one.last += step;
-    one.spread.add(one.last - one.first);
+    one.spread?.add(one.last - one.first);
     one.digit = Math.min(one.digit, read.digit);
     if (step === 0) one.equal++;
     else {
@@ -194,9 +191,7 @@ export class TimesBeside {
       const unit = units.find(agrees);
       if (unit !== undefined) {
         // numbers that rise as the rate says are times, whatever their heading leaves open
-        if (this.#told.sampled && (said !== false || this.#header === undefined) && rows >= ENOUGH) {
-          this.#requireEven(one, unit);
-        }
+        if ((said !== false || this.#header === undefined) && rows >= ENOUGH) this.#requireEven(one, unit);
         continue;
       }
       if (said === false) continue;
@@ -220,8 +215,8 @@ export class TimesBeside {
 
   /** Refuses times that follow the rate on the whole and not row by row. */
   #requireEven(one: Rising, unit: TimeUnitSymbol): void {
-    const even: EvenTimes = one.spread.read(one.digit);
-    if (even.farthest <= even.room) return;
+    const even: EvenTimes | undefined = one.spread?.read(one.digit);
+    if (even === undefined || even.farthest <= even.room) return;
     const inSeconds = (value: number): string => String(Number(secondsIn(unit, value).toPrecision(4)));
     throw new VeladisError("out-of-range", {
       expected: `evenly spaced times in column ${this.#named(one)}, each within ${inSeconds(even.room)} s of its place, or --file-units none where these are no times of the samples; --resample takes samples at even times from a cubic spline through them`,
@@ -235,13 +230,13 @@ export class TimesBeside {
     const step = secondsIn(unit ?? "s", rawStep);
     const short = (value: number): string => String(Number(value.toPrecision(4)));
     const isTrend = this.#told.sampled === true && step >= TREND;
-    const maySerial = unit === undefined && !isDate && first > SERIAL[0] && last <= SERIAL[1];
+    const isSerial = unit === undefined && !isDate && maySerial(first) && maySerial(last);
     const serial = `; from ${first} on they may be serial dates of a spreadsheet, ${short(rawStep * SECONDS_A_DAY)} s from row to row`;
     return new VeladisError("unknown-option", {
       expected: `rows spaced as their own times say, within 1 %, ${isTrend ? "since levels so far apart are a trend, for veladis setpoints or veladis simulate; " : "or "}--file-units none where these are no times in s`,
       received: `${this.#told.by}, and column ${this.#named(one)} ${
         step > 0
-          ? `with ${short(step)} s from row to row, ${short(1 / step)} a second${maySerial ? serial : ""}`
+          ? `with ${short(step)} s from row to row, ${short(1 / step)} a second${isSerial ? serial : ""}`
           : "with one time for all rows"
       }`,
     });

@@ -1,9 +1,10 @@
 import { isSignal, type SignalSource, signalReading } from "../../amplitude/index";
 import { uncertainPoints } from "../../conformity/index";
-import { shown, VeladisError } from "../../core/index";
-import { type Amplitude, format, hasPlusMinus, isClipped, parseAmplitude } from "../../reading/index";
+import { inPlace, shown } from "../../core/index";
+import { type Amplitude, format, hasPlusMinus, parseAmplitude } from "../../reading/index";
 import { type BackgroundOfPoints, namesPoints, type PointsVerdict, type Verdict } from "../../severity/index";
 import { formatUncertain, parseUncertain, uncertaintyOf } from "../../uncertainty/index";
+import { requireMeasured } from "../input/signal-column";
 import { hasSignalPoint, pointsRead } from "./points-read";
 
 /** A reading with the machine stopped, or one a point, and what is to be told of how it was taken. */
@@ -24,13 +25,17 @@ function toldOf(reading: Amplitude, upper: Amplitude): string {
 }
 
 /** Refuses a reading at rest beyond the range of its loop: it is the end of what the loop measures, not the background. */
-function requireMeasured(reading: Amplitude, written: string): Amplitude {
-  if (!isClipped(reading.state)) return reading;
-  throw new VeladisError("sensor-fault", {
-    expected: "a reading with the machine stopped within the range of its loop",
-    received: `${shown(written)}, ${reading.state}`,
-    option: "background",
-  });
+function requireRest(reading: Amplitude, written: string): Amplitude {
+  return requireMeasured(reading, shown(written), "a reading with the machine stopped");
+}
+
+/**
+ * The reading with the machine stopped that a text says, also as a signal.
+ *
+ * @throws {@link VeladisError} `sensor-fault` beyond the range of a loop, and as {@link signalReading} and {@link parseAmplitude}
+ */
+export function readingAtRest(text: string, source: SignalSource): Amplitude {
+  return isSignal(text) ? requireRest(signalReading(text, source), text) : parseAmplitude(text);
 }
 
 /**
@@ -38,11 +43,14 @@ function requireMeasured(reading: Amplitude, written: string): Amplitude {
  * that what is judged stands out from all that it may be. A signal is turned into its vibration.
  */
 export function backgroundOption(text: string | undefined, source: SignalSource = {}): Background {
-  if (text !== undefined && isSignal(text))
-    return { background: requireMeasured(signalReading(text, source), text), told: [] };
+  if (text !== undefined && isSignal(text)) {
+    return { background: inPlace({ option: "background" }, () => readingAtRest(text, source)), told: [] };
+  }
   if (text !== undefined && namesPoints(text) && hasSignalPoint(text)) {
     const points = pointsRead(text, source);
-    for (const { point, reading } of points) requireMeasured(reading, `${text}: ${point}`);
+    inPlace({ option: "background" }, () =>
+      points.map(({ point, reading }) => requireRest(reading, `${text}: ${point}`)),
+    );
     return { background: points, told: [] };
   }
   if (text === undefined || !hasPlusMinus(text)) return { background: text, told: [] };

@@ -1,10 +1,10 @@
+import { VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import type { UnitSymbol } from "../../units/index";
 import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
 import { limitsAlone } from "../options/limits-option";
-import { requireJudging } from "../options/require-judging";
 
 /** Options that say by what `overall` judges. */
 interface OfJudging {
@@ -20,11 +20,23 @@ interface OfJudging {
   readonly json: boolean;
 }
 
+/** Refuses what belongs to a verdict, since nothing is judged. */
+function requireNoVerdict(values: OfJudging): void {
+  for (const option of ["background", "fail-from"] as const) {
+    if (values[option] === undefined) continue;
+    throw new VeladisError("missing-option", {
+      expected: `--machine, --scheme or --limits beside --${option}: without them nothing is judged`,
+      received: `--${option} alone`,
+    });
+  }
+}
+
 /** What judges the overall levels of a record or of lines in this unit; undefined where nothing is to be judged. */
 export async function judgeAsked(values: OfJudging, io: Io, unit: UnitSymbol) {
-  const judging = values.machine !== undefined || values.scheme !== undefined || values.limits !== undefined;
-  requireJudging(values, judging);
-  if (!judging) return undefined;
+  if ((values.machine ?? values.scheme ?? values.limits) === undefined) {
+    requireNoVerdict(values);
+    return undefined;
+  }
   const machine = pointedWords(values.machine ?? "", values["decimal-comma"]);
   const { recordJudge } = await import("./judge-record");
   return recordJudge({

@@ -4,8 +4,8 @@ import { type DelimitedVisitor, type RowAccount, readDelimited } from "../delimi
 import type { RowsReader } from "../delimited/rows-reader";
 import type { WrittenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
-import { plainFile } from "../input/plain-file";
+import { FileStream } from "../input/open-file";
+import { plainSize } from "../input/plain-file";
 import { writtenParquet } from "../parquet/written-parquet";
 
 /** Where rows come from. */
@@ -38,42 +38,30 @@ export async function rowsOfFile(io: Io, { file, format, written }: RowsSource, 
       received: io.piped === undefined ? "nothing" : "standard input",
     });
   }
-  let size: number | undefined;
-  if (file !== undefined) {
-    // at once, so that a file that cannot be read is refused before anything is made of it
-    const plain = await plainFile(file);
-    size = plain.size;
-    await plain.close();
-  }
+  // at once, so that a file that cannot be read is refused before anything is made of it
+  const size = file === undefined ? undefined : await plainSize(file);
   let done = 0;
   const as = format === "parquet" ? writtenParquet(written) : written;
-  async function* parquet(visitor: DelimitedVisitor): AsyncGenerator<number, RowAccount> {
-    const { readParquet } = await import("../parquet/read-parquet");
-    const reading = readParquet(file as string, visitor);
-    try {
-      for (;;) {
-        const step = await reading.next();
-        if (step.done) return step.value.account;
-        done = step.value * (size ?? 0);
-        yield done;
-      }
-    } finally {
-      await reading.return(undefined as never);
-    }
-  }
-  async function* text(visitor: DelimitedVisitor): AsyncGenerator<number, RowAccount> {
-    const stream = file === undefined ? (io.piped as Readable) : await openFile(file);
-    const reading = readDelimited(stream, file ?? "standard input", as, visitor);
+  /** The same reading, whose steps are noted: so many bytes for each one of its numbers. */
+  async function* noted<Account>(reading: AsyncGenerator<number, Account>, bytes: number) {
     try {
       for (;;) {
         const step = await reading.next();
         if (step.done) return step.value;
-        done = step.value;
+        done = step.value * bytes;
         yield done;
       }
     } finally {
       await reading.return(undefined as never);
     }
+  }
+  async function* parquet(visitor: DelimitedVisitor): AsyncGenerator<number, RowAccount> {
+    const { readParquet } = await import("../parquet/read-parquet");
+    return (yield* noted(readParquet(file as string, visitor), size ?? 0)).account;
+  }
+  async function* text(visitor: DelimitedVisitor): AsyncGenerator<number, RowAccount> {
+    const stream = file === undefined ? (io.piped as Readable) : new FileStream(file, size as number);
+    return yield* noted(readDelimited(stream, file ?? "standard input", as, visitor), 1);
   }
   return { reader: format === "parquet" ? parquet : text, written: as, size, bytesRead: () => done };
 }

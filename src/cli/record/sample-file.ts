@@ -1,4 +1,3 @@
-import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
 import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/index";
@@ -7,7 +6,7 @@ import { accountText } from "../delimited/account-text";
 import type { WrittenAs } from "../delimited/written-as";
 import { csvSamples, type SamplesTold } from "../input/csv-samples";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
+import { type FileStream, openFile } from "../input/open-file";
 import { findRawFormat, type RawFormat, rawFormats, rawSamples, requireSize } from "../input/raw-samples";
 import { timedRecord } from "../input/timed-record";
 import { waveSamples } from "../input/wave-file";
@@ -127,8 +126,9 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   if (file === undefined && io.piped === undefined) {
     throw new VeladisError("missing-option", { expected: what, received: "nothing" });
   }
-  const stream: Readable & { bytesRead?: number } = file === undefined ? (io.piped as Readable) : await openFile(file);
-  const size = file === undefined ? undefined : (await stat(file)).size;
+  const stream: Readable & Partial<Pick<FileStream, "size" | "bytesRead">> =
+    file === undefined ? (io.piped as Readable) : await openFile(file);
+  const { size } = stream;
   const common = { name: file ?? "standard input", size };
   const bytesRead = () => stream.bytesRead ?? 0;
   if (format === "wav") {

@@ -1,12 +1,12 @@
 import { cachedWithRefusals, plainNumeral, VeladisError } from "../../core/index";
-import { type Amplitude, amplitudeOf, parseAmplitude } from "../../reading/index";
+import { type Amplitude, parseAmplitude } from "../../reading/index";
 import { checkBackground, NOT_RELIABLE } from "../../severity/index";
 import { contradicted, headingRefused, typeTold } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
 import { pointed } from "../delimited/number-cell";
 import { headedColumn } from "../input/headed-column";
 import { measured } from "../input/signal-column";
-import { vibrationOf } from "../options/signal-options";
+import { readingAtRest } from "../options/background-option";
 import { rowCache } from "./row-cache";
 import type { RowFacts } from "./row-reader";
 import { judges, signalOf, type TableSettings } from "./settings";
@@ -28,7 +28,6 @@ export type Background = keyof typeof backgroundTexts;
 function columnOfRest(header: Cells, headings: Cells, column: string, settings: TableSettings) {
   const { written, source } = settings;
   const signal = signalOf(settings);
-  const restIn = (cell: string): Amplitude => amplitudeOf(vibrationOf(cell, source));
   const index = headedColumn(header, column, written);
   const { decimalComma } = written;
   const says = written.fileUnits === "none" ? [] : headingSays(headings[index] as string);
@@ -42,7 +41,7 @@ function columnOfRest(header: Cells, headings: Cells, column: string, settings: 
     const written = (cells[index] as string).trim();
     if (written === "") return undefined;
     const cell = decimalComma ? pointed(written) : written;
-    if (!plainNumeral.test(cell)) return restIn(cell);
+    if (!plainNumeral.test(cell)) return readingAtRest(cell, source);
     if (signal !== undefined) return parseAmplitude(`${measured(signal, Number(cell))} ${type}`);
     agrees(type);
     return parseAmplitude(`${cell} ${type}`);
@@ -74,7 +73,7 @@ export function rowBackground(
       received: "both",
     });
   }
-  const ofAll = fixed === undefined ? undefined : amplitudeOf(vibrationOf(fixed, settings.source));
+  const ofAll = fixed === undefined ? undefined : readingAtRest(fixed, settings.source);
   const restOf = column === undefined ? () => ofAll : columnOfRest(header, headings, column, settings);
   return (cells, { value, type, hertz }) => {
     const atRest = restOf(cells, type);

@@ -1,7 +1,7 @@
-import { isSignal, type SignalSource, signalReading } from "../../amplitude/index";
+import { isSignal, signalReading } from "../../amplitude/index";
 import { cachedWithRefusals, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
-import { type Amplitude, agreedHertz, isClipped, parseAmplitude, writtenValue } from "../../reading/index";
+import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
 import { pointedWords } from "../delimited/decimal-words";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { pointed, requireNoneInColumn } from "../delimited/number-cell";
@@ -9,7 +9,7 @@ import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf, unitBelow } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
-import { measured } from "../input/signal-column";
+import { measured, requireMeasured } from "../input/signal-column";
 import { numberIn } from "./cell-number";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, signalOf, type TableSettings } from "./settings";
@@ -20,8 +20,8 @@ export interface RowFacts {
   readonly value: number;
   /** The reading type as written. */
   readonly type: string;
-  /** The signal that says it, with its sensor or loop; left out where the row says a vibration. */
-  readonly signal?: string;
+  /** The signal that says it, with its sensor or loop, for the steps; undefined where nobody asks, and of a vibration. */
+  readonly signal: string | undefined;
   /** Frequency of the vibration; undefined where the row tells none. */
   readonly hertz: number | undefined;
   /** The machine in words, and behind a tab its running speed in hertz; empty where nothing is told of it. */
@@ -58,17 +58,6 @@ function textReader(
   }
   const index = headedColumn(header, column, written);
   return (cells) => oneLine(cells[index] as string);
-}
-
-/** The reading of a cell that says one, or the signal of one. */
-function readingIn(cell: string, source: SignalSource): Amplitude {
-  if (!isSignal(cell)) return parseAmplitude(cell);
-  const reading = signalReading(cell, source);
-  if (!isClipped(reading.state)) return reading;
-  throw new VeladisError("sensor-fault", {
-    expected: "a signal within the range of its loop",
-    received: `${shown(cell)}, ${reading.state}`,
-  });
 }
 
 /** The titles of a table, with the units of a row below them, and how it is written. */
@@ -183,8 +172,8 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
   const signal = signalOf(settings);
   const plain = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
   const number = signal === undefined ? plain : (cells: Cells): number => measured(signal, plain(cells));
-  const signalIn = (cells: Cells): Pick<RowFacts, "signal"> =>
-    signal === undefined ? {} : { signal: `${plain(cells)} ${signal.words}` };
+  const signalIn = (cells: Cells): string | undefined =>
+    signal === undefined || !settings.explain ? undefined : `${plain(cells)} ${signal.words}`;
   const isSame = signal !== undefined && settings.detector.column === undefined;
   const from = isSame ? () => signal.type : textReader(header, settings.from, "from", settings.written);
   const detector = isSame ? undefined : textReader(header, settings.detector, "detector", settings.written);
@@ -212,7 +201,8 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
       const written = (cells[value] as string).trim();
       requireNoneInColumn(written, "a reading");
       const cell = decimalComma ? pointed(written) : written;
-      const said = readingIn(cell, settings.source);
+      const ofSignal = isSignal(cell);
+      const said = ofSignal ? requireMeasured(signalReading(cell, settings.source), shown(cell)) : parseAmplitude(cell);
       const { level, unit } = said;
       const told = at?.(cells);
       const type = level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`;
@@ -222,25 +212,25 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
         type,
         hertz: agreedHertz(said.hertz, told === undefined ? undefined : { hertz: told }),
         machine: machine(cells),
-        ...(isSignal(cell) && { signal: cell }),
+        signal: ofSignal ? cell : undefined,
       };
     };
     return Object.assign(read, { fixed: undefined, freeFrequency });
   }
   const type = detector === undefined ? from : (cells: Cells) => `${from(cells)} ${detector(cells)}`;
   if (sameType && sameMachine && !freeFrequency) {
-    const fixed = { type: type([]), hertz: at?.([]), machine: machine([]) };
+    const fixed = { type: type([]), hertz: at?.([]), machine: machine([]), signal: undefined };
     const { type: own, hertz, machine: one } = fixed;
     const read = (cells: Cells): RowFacts => {
       requireUnit(cells, own);
-      return { value: number(cells), type: own, hertz, machine: one, ...signalIn(cells) };
+      return { value: number(cells), type: own, hertz, machine: one, signal: signalIn(cells) };
     };
     return Object.assign(read, { fixed, freeFrequency });
   }
   const read = (cells: Cells): RowFacts => {
     const own = type(cells);
     requireUnit(cells, own);
-    return { value: number(cells), type: own, hertz: at?.(cells), machine: machine(cells), ...signalIn(cells) };
+    return { value: number(cells), type: own, hertz: at?.(cells), machine: machine(cells), signal: signalIn(cells) };
   };
   return Object.assign(read, { fixed: undefined, freeFrequency });
 }

@@ -1,4 +1,3 @@
-import { stat } from "node:fs/promises";
 import { VeladisError } from "../../core/index";
 import { wholeAccount } from "../delimited/account-text";
 import { pointedWords } from "../delimited/decimal-words";
@@ -7,11 +6,11 @@ import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { confirmedOption } from "../options/confirmed-option";
 import { givenScheme } from "../options/limits-option";
+import { readParquet } from "../parquet/read-parquet";
 import { isParquet, writtenParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { byteSink } from "./byte-sink";
-import { visitParquet } from "./parquet-source";
 import { progressOf } from "./progress";
 import { type RowAnswers, rowAnswers } from "./row-answers";
 import { csvOutput, jsonOutput, type RowOutput } from "./row-output";
@@ -31,10 +30,10 @@ interface InputRead {
 
 /** Shows the rows of the input to a visitor. */
 async function visitInput(io: Io, { file, written }: TableSettings, visitor: RowVisitor): Promise<InputRead> {
-  if (isParquet(file)) return visitParquet(file, visitor);
+  if (isParquet(file)) return accountOf(readParquet(file, visitor), (share) => visitor.pause(share));
   if (file !== undefined) {
     const stream = await openFile(file);
-    const { size } = await stat(file);
+    const { size } = stream;
     const reading = readDelimited(stream, file, written, visitor);
     return { account: await accountOf(reading, (read) => visitor.pause(read / size)) };
   }
