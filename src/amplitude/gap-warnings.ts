@@ -1,5 +1,6 @@
 import { FLOAT_NOISE } from "../core/index";
 import { significant } from "../reading/index";
+import { probeLength, probeLengthText, probeSensitivityText } from "./probe-length";
 
 /** 200 mV/mil, which most proximity probes have: API 670, from memory. */
 const USUAL = 7.874;
@@ -9,9 +10,8 @@ const FAR = 5;
 /** What is said of a sensitivity, in mV/um, that few probes have. */
 export function sensitivityWarnings(perUm: number): string[] {
   if (perUm <= USUAL * FAR && perUm >= USUAL / FAR) return [];
-  const text = `${significant(perUm, 4)} mV/um (${significant(perUm * 25.4, 4)} mV/mil)`;
   return [
-    `a sensitivity of ${text} is far from the usual 7.87 mV/um (200 mV/mil): look whether its unit is mV/mil or mV/um (common practice, no source)`,
+    `a sensitivity of ${probeSensitivityText(perUm)} is far from the usual 7.87 mV/um (200 mV/mil): look whether its unit is mV/mil or mV/um (common practice, no source)`,
   ];
 }
 
@@ -26,7 +26,7 @@ export function limitWarnings(limit: number | undefined, cold: { readonly toward
     ] as const
   ).filter(short);
   if (sides.length === 0) return [];
-  const ends = sides.map(([um, where]) => `${significant(um, 4)} um (${significant(um / 25.4, 4)} mil) ${where}`);
+  const ends = sides.map(([um, where]) => `${probeLengthText(probeLength(um))} ${where}`);
   return [
     `the limit of ${significant(limit, 4)} um lies beyond the linear range, which from the cold gap ends ${ends.join(" and ")}: the probe leaves its range before the limit, and a movement there is never told as reaching it`,
   ];

@@ -39,7 +39,8 @@ export { type EquivalentsRow, equivalents } from "./equivalents";
 export { type ExplainedResult, type Explanation, explain } from "./explain";
 export { factorOf } from "./factor";
 export { type Pair, pair } from "./pair";
-export { type ProbeDirection, type ProbeGap, type ProbeGapOptions, type ProbeLength, probeGap } from "./probe-gap";
+export { type ProbeDirection, type ProbeGap, type ProbeGapOptions, probeGap } from "./probe-gap";
+export { type ProbeLength, probeLengthText, probeSensitivityText, voltsText } from "./probe-length";
 export { type Sensor, sensor } from "./sensor";
 export { isSignal, JOINED_RANGE, type SignalSource, signalReading, wayOfSignal } from "./signal-reading";
 export {

@@ -11,18 +11,13 @@ import {
   VeladisError,
   withParameters,
 } from "../core/index";
-import { type Amplitude, type Assumption, significant } from "../reading/index";
+import type { Amplitude, Assumption } from "../reading/index";
 import { unitSymbol, units } from "../units/index";
 import { convertAmplitude } from "./convert-amplitude";
 import { directVolts, linearRange } from "./direct-voltage";
 import { limitWarnings, sensitivityWarnings } from "./gap-warnings";
+import { type ProbeLength, probeLength, voltsText } from "./probe-length";
 import { sensor } from "./sensor";
-
-/** A length along the axis of a probe. */
-export interface ProbeLength {
-  readonly um: number;
-  readonly mil: number;
-}
 
 /** Which way the shaft has moved. */
 export type ProbeDirection = "away from the probe" | "towards the probe" | "not moved";
@@ -78,10 +73,6 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
   "sensitivity and linear range are of this probe, cable, driver and shaft material as one",
 ]);
 
-const UM_PER_MIL = 25.4;
-const length = (um: number): ProbeLength => Object.freeze({ um, mil: um / UM_PER_MIL });
-const voltText = (volts: number): string => `${significant(volts, 4)} V`;
-
 /** A length in um, `"10 mil"`; a movement has no detector. */
 function lengthUm(written: string): number {
   const form = 'a movement such as "10 mil" or "250 um"';
@@ -102,7 +93,7 @@ function sensitivityPerUm(written: string): number {
 
 /** The voltage itself if the linear range holds it. */
 function requireInRange(volts: number, [near, far]: readonly [number, number], written: string, what: string): number {
-  const range = `${voltText(near)} to ${voltText(far)}`;
+  const range = `${voltsText(near)} to ${voltsText(far)}`;
   if (volts * far < 0)
     throw new VeladisError("out-of-range", {
       expected: `${what} on the side of zero of its linear range, ${range}`,
@@ -200,18 +191,18 @@ export function probeGap(gap: string, options: ProbeGapOptions): ProbeGap {
     ];
     if (swing?.inRange === false)
       warnings.push(
-        `the vibration takes the signal to ${swing.volts.map(voltText).join(" and ")}, out of the linear range of ${voltText(near)} to ${voltText(far)}: its peaks are not read right`,
+        `the vibration takes the signal to ${swing.volts.map(voltsText).join(" and ")}, out of the linear range of ${voltsText(near)} to ${voltsText(far)}: its peaks are not read right`,
       );
     return Object.freeze({
       volts,
       sensitivity: perUm,
       range,
       percent: (100 * (Math.abs(volts) - Math.abs(near))) / (Math.abs(far) - Math.abs(near)),
-      room: Object.freeze({ towards: length(um(near, volts)), away: length(um(volts, far)) }),
+      room: Object.freeze({ towards: probeLength(um(near, volts)), away: probeLength(um(volts, far)) }),
       movement:
         away === undefined || cold === undefined
           ? null
-          : Object.freeze({ ...length(Math.abs(away)), cold, direction: directionOf(away) }),
+          : Object.freeze({ ...probeLength(Math.abs(away)), cold, direction: directionOf(away) }),
       swing,
       reached: most === undefined || away === undefined ? null : Math.abs(away) >= most * (1 - FLOAT_NOISE),
       warnings: Object.freeze(warnings),

@@ -24,6 +24,11 @@ export function spacedTicks(ticks: readonly Tick[], gap: (text: string) => numbe
   return kept;
 }
 
+/** Ticks of a linear axis at round numbers, about as many as are asked for. */
+export function roundTicks(scale: { (value: number): number; ticks(count: number): number[] }, count: number): Tick[] {
+  return scale.ticks(count).map((value) => ({ at: scale(value), text: tickText(value) }));
+}
+
 /** Ticks of a logarithmic axis: decades, with 2 and 5 where there is room. */
 export function logTicks(low: number, high: number, place: (value: number) => number, room: number): Tick[] {
   const decade = Math.abs(place(low * 10) - place(low));

@@ -60,7 +60,7 @@ export function drawnBeside(
   ].join("");
 }
 
-/** Ticks of the second axis at round numbers of its own, where the first is linear from zero. */
+/** Ticks of the second axis at round numbers of its own. */
 export function besideTicks(
   { factor }: BesideAxis,
   most: number,

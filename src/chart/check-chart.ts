@@ -2,7 +2,7 @@ import { scaleLinear, scaleLog } from "d3-scale";
 import { orNothing, requireList, requireShape, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type ErrorMark, type ErrorMarks, errorMarks, type KnownCheckResult } from "../verification/index";
-import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
+import { footAxis, logTicks, roundTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
 import { chartDocument } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { label, stroke, tag } from "./markup";
@@ -62,17 +62,12 @@ function footOf({ over, marks }: ErrorMarks, width: number): { x: (at: number) =
   }
   if (over === "level") {
     const x = scaleLinear([0, high * 1.1], [0, width]);
-    return { x, foot: x.ticks(Math.max(3, Math.round(width / 70))).map((at) => ({ at: x(at), text: tickText(at) })) };
+    return { x, foot: roundTicks(x, Math.max(3, Math.round(width / 70))) };
   }
   const x = scaleLinear([0.5, marks.length + 0.5], [0, width]);
   const room = width / marks.length - 6;
   const named = marks.map(({ at, name }) => ({ at: x(at), text: shortened(name === "" ? `${at}` : name, room) }));
   return { x, foot: spacedTicks(named, (text) => widthOf(text) + 6) };
-}
-
-/** The furthest from zero that a mark goes. */
-function reachOf({ percent, tolerance, uncertainty }: ErrorMark): number {
-  return Math.max(Math.abs(percent) + (uncertainty ?? 0), -tolerance[0], tolerance[1]);
 }
 
 /** A check: its tolerance as a field between two bounds, its error as a dot, its uncertainty as a whisker. */
@@ -130,12 +125,12 @@ export function checkChart(options: CheckChartOptions): string {
   return withParameters({ options }, () => {
     const checks = requireChecks(requireOptions(options, own, "options such as { checks }"));
     const found = errorMarks(checks);
-    const { over, unit, marks } = found;
+    const { over, unit, marks, furthest } = found;
     const width = requireWidth(options) - LEFT - RIGHT;
     const height = requireHeight(options, 220);
-    const most = Math.max(...marks.map(reachOf)) * 1.25 || 1;
+    const most = furthest * 1.25 || 1;
     const y = scaleLinear([-most, most], [height, 0]);
-    const ticks = y.ticks(Math.max(3, Math.round(height / 40))).map((at) => ({ at: y(at), text: tickText(at) }));
+    const ticks = roundTicks(y, Math.max(3, Math.round(height / 40)));
     const { x, foot } = footOf(found, width);
     const isKnown = marks.some(({ uncertainty }) => uncertainty !== null);
     const counts = (["pass", "undecided", "fail"] as const)

@@ -15,7 +15,7 @@ import {
 import type { StoredSetpoint } from "../device/index";
 import { type Baseline, type Proposal, type ScaleRow, scaleOfProposal } from "../setpoints/index";
 import { assumedNotes } from "./assumed-notes";
-import { footAxis, tickText } from "./axis";
+import { footAxis, roundTicks, tickText } from "./axis";
 import { chartDocument } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import type { Kind } from "./kinds";
@@ -134,9 +134,7 @@ export function setpointChart(options: SetpointChartOptions): string {
     const width = requireWidth(options) - left - RIGHT;
     const height = requireHeight(options, Math.max(80, rows.length * ROW + 12));
     const x = scaleLinear([0, most], [0, width]);
-    const ticks = x
-      .ticks(Math.max(2, Math.round(width / 80)))
-      .map((value) => ({ at: x(value), text: tickText(value) }));
+    const ticks = roundTicks(x, Math.max(2, Math.round(width / 80)));
     let taken = Number.NEGATIVE_INFINITY;
     const limitLines = marks.map(({ name, value }) => {
       const text = `${name} ${tickText(Number(value.toPrecision(4)))}`;

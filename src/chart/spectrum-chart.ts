@@ -17,7 +17,7 @@ import { type Assumption, type ReadingTypeText, significant } from "../reading/i
 import type { Density, Spectrum } from "../signal/index";
 import { amplitudeAxis } from "./amplitude-axis";
 import { assumedNotes } from "./assumed-notes";
-import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
+import { footAxis, logTicks, roundTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
 import { BESIDE, type BesideAxis, besideAxis, besideTicks, drawnBeside } from "./beside-axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
@@ -134,7 +134,7 @@ function frequencyAxis(
     return { x, foot: spacedTicks(logTicks(low, high, x, 40), (text) => widthOf(text) + 6) };
   }
   const x = scaleLinear([low, high], [0, width]);
-  return { x, foot: x.ticks(Math.max(3, Math.round(width / 70))).map((f) => ({ at: x(f), text: tickText(f) })) };
+  return { x, foot: roundTicks(x, Math.max(3, Math.round(width / 70))) };
 }
 
 /** One of the two scales there are. */

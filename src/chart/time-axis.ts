@@ -1,5 +1,5 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
-import { spacedTicks, type Tick, tickText } from "./axis";
+import { roundTicks, spacedTicks, type Tick } from "./axis";
 import type { CurvePoint } from "./reduced-curve";
 import { widthOf } from "./text-width";
 
@@ -51,8 +51,7 @@ export function timeAxis(points: readonly CurvePoint[], width: number, numbersOf
   const count = Math.max(2, Math.round(width / 80));
   if (numbersOf !== undefined) {
     const x = scaleLinear([from, to === from ? from + 1 : to], [0, width]);
-    const ticks = x.ticks(count).map((t) => ({ at: x(t), text: tickText(t) }));
-    return { x: (t: number) => x(t), ticks, unit: numbersOf, between: [] };
+    return { x: (t: number) => x(t), ticks: roundTicks(x, count), unit: numbersOf, between: [] };
   }
   const x = scaleUtc([from, to === from ? from + DAY : to], [0, width]);
   const all = x.ticks(count);

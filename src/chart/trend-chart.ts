@@ -115,10 +115,10 @@ export function trendChart(options: TrendChartOptions): string {
     }
     const others = zones?.criteria.filter((criterion) => criterion.quantity !== quantity) ?? [];
     const bounds = mine === undefined ? [] : boundsIn(mine, as);
-    const values = points.map(({ y }) => y).filter(Number.isFinite);
-    const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1)?.value ?? 0) * 1.1].reduce((a, b) =>
-      Math.max(a, b),
-    );
+    const taken = points.filter((point) => Number.isFinite(point.y));
+    const worse = (a: TrendPoint, b: TrendPoint): boolean => b.y > a.y || (b.y === a.y && b.state === "above range");
+    const peak = taken.reduce((a, b) => (worse(a, b) ? b : a));
+    const highest = Math.max(peak.y, ...levels.map(({ value }) => value), (bounds.at(-1)?.value ?? 0) * 1.1);
     const { y, ticks, most, rounds } = valueAxis(highest, height);
     const [first, last] = [points[0] as CurvePoint, points.at(-1) as CurvePoint];
     const dated = readings[0]?.time instanceof Date;
@@ -132,6 +132,8 @@ export function trendChart(options: TrendChartOptions): string {
     const gapped = gappedCurve(points, dated && longestGap !== undefined ? longestGap * DAY : longestGap, {
       at: text,
       length,
+      lacking: "a reading",
+      broken: "The curve is broken where no reading was taken.",
     });
     const draw = line<CurvePoint>()
       .defined((point) => Number.isFinite(point.y))
@@ -148,17 +150,14 @@ export function trendChart(options: TrendChartOptions): string {
       bounds.map(({ value }) => value),
       y,
       width,
-      [...curveBoxes(drawn, false), ...marked.boxes],
+      [...curves, ...marked.boxes],
     );
-    const taken = points.filter((point) => Number.isFinite(point.y));
-    const worse = (a: TrendPoint, b: TrendPoint): boolean => b.y > a.y || (b.y === a.y && b.state === "above range");
-    const peak = taken.reduce((a, b) => (worse(a, b) ? b : a));
     const outside = clippedWords(points);
     const said = (point: TrendPoint): string => `${significant(point.y)}${stateBehind(point)}`;
     return chartDocument(options, {
       title: `Trend in ${as}`,
       description:
-        `${values.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${said(taken.at(-1) as TrendPoint)}, the highest ${said(peak)}.${outside.map((one) => ` ${one}`).join("")}${gapped.said}${beside?.said ?? ""}` +
+        `${taken.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${said(taken.at(-1) as TrendPoint)}, the highest ${said(peak)}.${outside.map((one) => ` ${one}`).join("")}${gapped.said}${beside?.said ?? ""}` +
         `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
       notes: [
         ...outside,
@@ -191,9 +190,7 @@ export function trendChart(options: TrendChartOptions): string {
         footAxis({ ticks: foot, width, height, unit: timeName }),
         ...between.map((at) => stroke([at, height], [at, height + 4], "axis")),
         clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
-        ...(points.length > 120
-          ? [loneDots(drawn)]
-          : points.filter((point) => Number.isFinite(point.y)).map((point) => dot({ x: x(point.x), y: y(point.y) }))),
+        ...(points.length > 120 ? [loneDots(drawn)] : taken.map((point) => dot({ x: x(point.x), y: y(point.y) }))),
         clippedMarks(points, x, y),
         limitWords.drawn,
         marked.drawn,

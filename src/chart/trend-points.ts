@@ -17,6 +17,18 @@ export interface TrendPoint extends StatedPoint {
   readonly history?: readonly Step[] | undefined;
 }
 
+/** What a point has of its reading: a value that is NaN where none was taken. */
+function levelOf(
+  reading: TrendReading["reading"],
+  as: ReadingTypeText,
+  index: number,
+): Pick<Amplitude, "value" | "history" | "state"> & { readonly assumed?: readonly Assumption[] } {
+  if (reading === undefined) return { value: Number.NaN };
+  if (typeof reading !== "number") return convertAmplitude(amplitudeOf(reading), as);
+  const place = { option: "readings", index };
+  return { value: requireNonNegative(reading, `a reading of zero or more at index ${index}`, place) };
+}
+
 /**
  * The readings as points in a type, by rising time.
  *
@@ -35,20 +47,7 @@ export function trendPoints(readings: readonly TrendReading[], as: ReadingTypeTe
   }
   const points = readings
     .map(({ time, reading }, i): TrendPoint => {
-      const { value, assumed, history, state } =
-        reading === undefined
-          ? { value: Number.NaN, assumed: [], history: undefined, state: undefined }
-          : typeof reading === "number"
-            ? {
-                value: requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
-                  option: "readings",
-                  index: i,
-                }),
-                assumed: [],
-                history: undefined,
-                state: undefined,
-              }
-            : convertAmplitude(amplitudeOf(reading), as);
+      const { value, assumed = [], history, state } = levelOf(reading, as, i);
       return {
         x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`, {
           option: "readings",

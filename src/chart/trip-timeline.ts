@@ -5,7 +5,7 @@ import type { TripSettings } from "../device/index";
 import { significant } from "../reading/index";
 import type { RunOptions, TripEvent } from "../trip/index";
 import { assumedNotes } from "./assumed-notes";
-import { footAxis, sideAxis, tickText } from "./axis";
+import { footAxis, roundTicks, sideAxis, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { gappedCurve } from "./gaps";
@@ -51,15 +51,6 @@ function descriptionOf({ events, logic }: TripPlayback): string {
   return (
     `Level against time with threshold ${significant(threshold.value)} ${type}, reset level ` +
     `${significant(reset.value)} and on-delay ${onDelay} s. ${said.length > 0 ? `Events: ${said.join(", ")}.` : "Nothing happened."}`
-  );
-}
-
-/** What a broken curve means for the logic, which takes a level to stand until the next. */
-function gapNotes(notes: readonly string[]): string[] {
-  return notes.map((note) =>
-    note.endsWith("no reading was taken.")
-      ? "The level is broken where there is no good signal."
-      : `${note} The logic takes the level before a gap to stand until the next.`,
   );
 }
 
@@ -156,6 +147,9 @@ export function tripTimeline(options: TripTimelineOptions): string {
     const gapped = gappedCurve(standing, options.longestGap, {
       at: (time) => `${tickText(time)} s`,
       length: (span) => `${tickText(Number(span.toPrecision(3)))} s`,
+      lacking: "a good signal",
+      broken: "The level is broken where there is no good signal.",
+      meaning: "The logic takes the level before a gap to stand until the next.",
     });
     const curve = reducedCurve([...gapped.points, { x: end, y: playback.levels.at(-1) as number }], x);
     const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
@@ -170,13 +164,13 @@ export function tripTimeline(options: TripTimelineOptions): string {
     const lanesTop = height + 56;
     const marked = levelLines(lines, y, width, [...curveBoxes(drawn, true), ...upright]);
     const lanes = tripLanes(playback, x, lanesTop, width);
-    const foot = x.ticks(Math.max(3, Math.round(width / 80))).map((time) => ({ at: x(time), text: tickText(time) }));
+    const foot = roundTicks(x, Math.max(3, Math.round(width / 80)));
     return chartDocument(options, {
       title: `Trip channel at ${significant(threshold.value)} ${type}`,
-      description: `${descriptionOf(playback)}${gapped.said.replace("without a reading", "without a good signal")}`,
+      description: `${descriptionOf(playback)}${gapped.said}`,
       notes: [
         ...marked.notes,
-        ...gapNotes(gapped.notes),
+        ...gapped.notes,
         ...lanes.notes,
         ...assumedNotes(playback.assumed),
         `Caution: ${cautions[1]}`,

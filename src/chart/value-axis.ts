@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import { type Tick, tickText } from "./axis";
+import { roundTicks, type Tick } from "./axis";
 
 /** An upright axis from zero to above the highest of what it shows, with about one tick every 45 pixels. */
 export function valueAxis(
@@ -8,8 +8,7 @@ export function valueAxis(
 ): { y: (value: number) => number; ticks: Tick[]; most: number; rounds: (top: number) => number[] } {
   const count = Math.max(2, Math.round(height / 45));
   const scale = scaleLinear([0, highest > 0 ? highest * 1.08 : 1], [height, 0]);
-  const ticks = scale.ticks(count).map((value) => ({ at: scale(value), text: tickText(value) }));
   // round numbers of another axis that ends there
   const rounds = (top: number): number[] => scaleLinear([0, top], [height, 0]).ticks(count);
-  return { y: (value) => scale(value), ticks, most: scale.domain()[1] as number, rounds };
+  return { y: (value) => scale(value), ticks: roundTicks(scale, count), most: scale.domain()[1] as number, rounds };
 }

@@ -17,6 +17,7 @@ export { jsonText } from "./json-text";
 export { differencesOf, knownText, limitsCell, limitsKnown, signaturesOf, sourceText } from "./known-text";
 export { lazily } from "./lazily";
 export { markupText } from "./markup-text";
+export { medianOf } from "./median";
 export { nearest } from "./nearest";
 export { finiteSamples, lengthOf, numbersOf } from "./number-list";
 export { parseNumeral, plainNumeral, splitNumeral } from "./numeral";

@@ -4,6 +4,7 @@ import type { Amplitude } from "../reading/index";
 import { uncertainAmplitude } from "../uncertainty/index";
 import type { Baseline } from "./baseline";
 import { baselineShape } from "./baseline-shape";
+import { lowestMode } from "./modes";
 import type { OwnLimits } from "./own-limits";
 import { statisticAmplitude } from "./statistic-amplitude";
 
@@ -20,8 +21,8 @@ export interface RequestedBaseline {
 export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnLimits | undefined): RequestedBaseline {
   if (typeof baseline === "object" && baseline !== null && "median" in baseline) {
     requireShape(baseline, baselineShape, "baseline");
-    const [lowest] = baseline.modes ?? [];
-    if (baseline.modesDiffer && lowest !== undefined) {
+    const lowest = lowestMode(baseline);
+    if (lowest !== undefined) {
       const note = `median of ${lowest.count} readings of the mode ${shown(lowest.mode)}, the lowest`;
       return {
         statistics: baseline,

@@ -1,7 +1,7 @@
 import { shown, VeladisError } from "../core/index";
 import { significant } from "../reading/index";
 import type { Baseline } from "./baseline";
-import { modesText } from "./modes";
+import { lowestMode, modesText } from "./modes";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
 
@@ -13,12 +13,13 @@ import type { SetpointWarning } from "./setpoint-warnings";
  *   of B/C, which is a significant change by itself, or there are no limits
  */
 export function modeWarnings(
-  { modes = [], modesDiffer, as }: Baseline,
+  baseline: Baseline,
   limits: SetpointLimits | null,
   inDevice: (value: number) => number,
 ): SetpointWarning[] {
-  const [lowest, highest] = [modes[0], modes.at(-1)];
-  if (!modesDiffer || lowest === undefined || highest === undefined) return [];
+  const { modes = [], as } = baseline;
+  const [lowest, highest] = [lowestMode(baseline), modes.at(-1)];
+  if (lowest === undefined || highest === undefined) return [];
   const refused = (expected: string): VeladisError =>
     new VeladisError("out-of-range", {
       expected: `${expected}: name one, as in only: ${shown(lowest.mode)} of its modes, or --mode at the command`,

@@ -2,8 +2,7 @@ import {
   lengthOf,
   parseNumeral,
   requireFinite,
-  requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requireText,
   shown,
   VeladisError,
@@ -45,7 +44,7 @@ const SHARE = 0.1;
 /** The modes themselves, one for each reading. */
 export function requireModes(modes: ModesOptions, length: number): ModesOptions {
   const form = 'modes such as { readings: ["summer", "winter", ...] }';
-  requireKnownKeys(requireGiven(modes, form, PLACE), keys, "a part of the modes", PLACE);
+  requireKnownOptions(modes, keys, { what: "a part of the modes", form, place: PLACE });
   const found = lengthOf(modes.readings, "a list of modes", { option: "readings" });
   const known = Array.from(modes.readings, (mode) => typeof mode);
   const at = known.findIndex((type) => type !== known[0] || (type !== "string" && type !== "number"));
@@ -151,6 +150,17 @@ export function modesOf(modes: ModesOptions, values: Float64Array, kept: readonl
     modesDiffer: apart > ERRORS * error && apart > SHARE * lowest.median,
     unjudged,
   };
+}
+
+/** The mode that is taken for a baseline whose modes differ, the lowest; undefined where they do not. */
+export function lowestMode({
+  modes = [],
+  modesDiffer,
+}: {
+  readonly modes?: readonly BaselineMode[];
+  readonly modesDiffer?: boolean;
+}): BaselineMode | undefined {
+  return modesDiffer ? modes[0] : undefined;
 }
 
 /** What is said of a baseline whose modes differ. */

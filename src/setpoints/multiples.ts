@@ -1,12 +1,4 @@
-import {
-  parseNumeral,
-  requireFinite,
-  requireGiven,
-  requireKnownKeys,
-  type Source,
-  shown,
-  VeladisError,
-} from "../core/index";
+import { parseNumeral, requireFinite, requireKnownOptions, type Source, shown, VeladisError } from "../core/index";
 import { AS_STATED } from "./own-limits";
 
 /** Alarm and trip as so many times the baseline: the user's own choice, since no standard states a multiple. */
@@ -55,10 +47,12 @@ function written(text: string): BaselineMultiples {
  */
 export function requireMultiples(given: BaselineMultiples | string): BaselineMultiples {
   const place = { option: "multiples" };
-  const multiples = typeof given === "string" ? written(given) : requireGiven(given, FORM, place);
-  if (typeof multiples !== "object")
-    throw new VeladisError("wrong-type", { expected: FORM, received: shown(given), ...place });
-  const { alarm, trip } = requireKnownKeys(multiples, keys, "a multiple of the baseline", place);
+  const multiples = requireKnownOptions(typeof given === "string" ? written(given) : given, keys, {
+    what: "a multiple of the baseline",
+    form: FORM,
+    place,
+  });
+  const { alarm, trip } = multiples;
   if (alarm === undefined && trip === undefined)
     throw new VeladisError("missing-option", { expected: FORM, received: "nothing", ...place });
   for (const [name, times] of [["alarm", alarm] as const, ["trip", trip] as const]) {

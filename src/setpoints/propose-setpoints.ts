@@ -11,13 +11,13 @@ import {
 import { deviceType } from "../device/index";
 import { type Amplitude, type Assumption, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
-import type { Baseline } from "./baseline";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
 import { firstWarnings } from "./first-warnings";
 import { limitsOfRequest } from "./limits-of-request";
 import { modeWarnings } from "./mode-warnings";
+import { lowestMode } from "./modes";
 import { multipleTarget } from "./multiple-target";
 import { STATED_MULTIPLES } from "./multiples";
 import { carriedMost, numberWarnings } from "./number-warnings";
@@ -33,12 +33,6 @@ import { statisticAmplitude } from "./statistic-amplitude";
 import { statisticalAlarm } from "./statistical-alarm";
 import { uncertainWarnings } from "./uncertain-warnings";
 import { rulesAmong } from "./unverified-warnings";
-
-/** The scatter of a baseline: of its lowest mode where its modes differ. */
-function spreadOf({ modes = [], modesDiffer, spread }: Baseline): number {
-  const [lowest] = modes;
-  return modesDiffer && lowest !== undefined ? lowest.spread : spread;
-}
 
 /** The warning for a planned delay that is longer than suits the machine. */
 function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kind = "machine"): SetpointWarning[] {
@@ -145,7 +139,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
               reasons: statistical.reasons,
             };
     const alarmWanted = byMultiple("alarm", alarmByRules);
-    const spread = statistics === null ? undefined : inDevice(spreadOf(statistics));
+    const spread = statistics === null ? undefined : inDevice((lowestMode(statistics) ?? statistics).spread);
     const hysteresis = hysteresisFor(spread, alarmWanted?.amplitude.value);
     const placing = {
       device,

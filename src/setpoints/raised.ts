@@ -5,7 +5,7 @@ import {
   parseNumeral,
   requireFinite,
   requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requirePositive,
   requireText,
   shown,
@@ -78,10 +78,11 @@ export interface CheckedRange {
  *   not above 1 or above 3 and for a range that does not rise
  */
 export function requireRaised(given: RaisedRange | string): CheckedRange {
-  const raised = typeof given === "string" ? written(given) : requireGiven(given, FORM, PLACE);
-  if (typeof raised !== "object")
-    throw new VeladisError("wrong-type", { expected: FORM, received: shown(given), ...PLACE });
-  requireKnownKeys(raised, keys, "a part of a raised setpoint", PLACE);
+  const raised = requireKnownOptions(typeof given === "string" ? written(given) : given, keys, {
+    what: "a part of a raised setpoint",
+    form: FORM,
+    place: PLACE,
+  });
   const factor = requireFinite(raised.factor, "a factor for a raised setpoint", PLACE);
   if (factor <= 1 || factor > MOST)
     throw new VeladisError("out-of-range", {

@@ -1,4 +1,4 @@
-import { finiteResult, requireGiven, requirePositive, withParameters } from "../core/index";
+import { finiteResult, medianOf, requireGiven, requirePositive, withParameters } from "../core/index";
 import { TIME_TOLERANCE, type TripSettings } from "../device/index";
 import { levelConversion } from "./level-conversion";
 import { requireLevels } from "./require-levels";
@@ -43,16 +43,6 @@ const keys: Readonly<Record<keyof LevelGapsOptions, true>> = /* @__PURE__ */ Obj
   nan: true,
   longest: true,
 });
-
-/** The middle one of some numbers, 0 of none. */
-function medianOf(numbers: Float64Array): number {
-  const [first = 0] = numbers;
-  if (numbers.every((one) => one === first)) return first;
-  const sorted = numbers.sort();
-  const half = sorted.length >> 1;
-  const upper = sorted[half] ?? 0;
-  return sorted.length % 2 === 1 ? upper : (sorted[half - 1] ?? 0) / 2 + upper / 2;
-}
 
 /** Seconds from each level to the next. */
 function spansOf(times: ArrayLike<number>): Float64Array {

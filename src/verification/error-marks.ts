@@ -27,6 +27,8 @@ export interface ErrorMarks {
   readonly unit: string;
   /** In rising order of where they stand. */
   readonly marks: readonly ErrorMark[];
+  /** The furthest from zero that any of them goes, in percent. */
+  readonly furthest: number;
 }
 
 /** How many different values there are. */
@@ -37,6 +39,11 @@ function different(values: readonly unknown[]): number {
 /** A tolerance below the known level where only that above is told: the smaller one, as of decibels. */
 function leastBelow({ known, tolerance }: KnownCheckResult): number {
   return (known.value * tolerance) / (known.value + tolerance);
+}
+
+/** The furthest from zero that a mark goes. */
+function reachOf({ percent, tolerance, uncertainty }: ErrorMark): number {
+  return Math.max(Math.abs(percent) + (uncertainty ?? 0), -tolerance[0], tolerance[1]);
 }
 
 /**
@@ -70,5 +77,6 @@ export function errorMarks(checks: readonly NamedCheck[]): ErrorMarks {
     over,
     unit: over === "level" ? (checks[0]?.check.as ?? "") : over === "frequency" ? "Hz" : "",
     marks: marks.sort((a, b) => a.at - b.at),
+    furthest: Math.max(...marks.map(reachOf)),
   };
 }

@@ -87,6 +87,17 @@ describe("limits in one line elsewhere", () => {
     expect([read.code, read.out.split("\n")[1]]).toEqual([0, expect.stringContaining(",61,B,B,limits-given")]);
   });
 
+  it("of setpoints, with commas for decimals beside a file that has them", async () => {
+    const path = join(mkdtempSync(join(tmpdir(), "veladis-")), "levels.csv");
+    writeFileSync(path, "level\n1,9\n2,0\n2,1\n2,0\n");
+    const from = ["setpoints", "--file", path, "--from", "mm/s rms", "--decimal-comma", "--json", "--limits"];
+    const read = async (limits: string) => JSON.parse((await veladis([...from, limits])).out).limits;
+    expect(await read("2; 4,5 mm/s rms")).toMatchObject({ lower: 2, upper: 4.5 });
+    expect(await read("2,8; 4,5; 7,1 mm/s rms")).toMatchObject({ lower: 4.5, upper: 7.1 });
+    expect(await read("4.5, 7.1 mm/s rms")).toMatchObject({ lower: 4.5, upper: 7.1 });
+    expect((await veladis([...from, "4,500; 7,1 mm/s rms"])).err).toContain("4500, or 4,5");
+  });
+
   it("of setpoints, with A/B named where it stands before them", async () => {
     const args = ["setpoints", "--baseline", "2 mm/s rms", "--machine", "pump 1180 r/min", "--limits"];
     const [two, three] = await Promise.all(
@@ -102,6 +113,7 @@ describe("limits in one line elsewhere", () => {
     [["5, 4.2, 6.8 mm/s rms"], /ascending/], [["0, 4.2, 6.8 mm/s rms"], /above zero/], [["5 um pp, 4.2, 6.8 mm/s rms"], /in one unit/],
     [["4.2, 4.2 mm/s rms"], /ascending/], [["0, 6.8 mm/s rms"], /above zero/], [["0.2 in/s pk, 6.8 mm/s rms"], /in one unit/],
     [["4.2, 6.8 mm/s rms", "--scheme", "iso-20816-3-2022"], /--scheme too/], [["4.2, 6.8 mm/s rms", "--scheme", "none"], /--scheme too/],
+    [["2; 4,5 mm/s rms"], /read one way/], [["2, 4,5 mm/s rms"], /read one way/],
     [["4.2, 6.8 mm/s rms", "--confirmed", "copy.csv"], /--confirmed too/],
   ])("of setpoints, refused: %j", async (args, says) => {
     const { out, err, code } = await veladis(["setpoints", "--baseline", "2 mm/s rms", "--limits", ...args]);

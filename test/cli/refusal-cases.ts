@@ -340,7 +340,7 @@ const cases: readonly Case[] = [
   ["table --column|1|--from|mV pk|--sensor|100 mV/g|--to|g pk", "level (V)\n98\n"],
   [`${simulate}|--delay|1|--loop|0 to 20 mm/s rms`, "time,level\n0,4.1\n"],
   ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms|--machine|pump 1180 r/min"],
-  ["setpoints --baseline|2 mm/s rms|--limits|5, 4.2, 6.8 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--limits|4.2, 6.8 mm/s rms|--scheme|iso-20816-3-2022"],
+  ["setpoints --baseline|2 mm/s rms|--limits|5, 4.2, 6.8 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--limits|2; 4,5 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--limits|4.2, 6.8 mm/s rms|--scheme|iso-20816-3-2022"],
   // exit codes and pictures
   [`${simulate}|--delay|1,2|--plot`, "time,level\n0,4\n1,5\n"], [`${overall}|--plot|--json`, "1\n2\n1\n2\n"],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--fail-from|E"], ["judge 4.1 mm/s rms|--scheme|compressor-handbook-rule|--machine|screw compressor|--fail-from|C"], [`${overall}|--fail-from|C`, "1\n2\n1\n2\n"],

@@ -1,4 +1,4 @@
-import { type ProbeGap, type ProbeLength, probeGap } from "../../amplitude/index";
+import { type ProbeGap, probeGap, probeLengthText, probeSensitivityText, voltsText } from "../../amplitude/index";
 import { cautions, VeladisError, visibleText } from "../../core/index";
 import { significant } from "../../reading/index";
 import type { Io } from "../input/io";
@@ -12,18 +12,15 @@ import { labelled } from "../print/labelled";
 import { dashed } from "../print/wrapped";
 import type { gapPage } from "./gap-page";
 
-const lengthText = ({ um, mil }: ProbeLength): string => `${significant(um, 4)} um (${significant(mil, 4)} mil)`;
-const voltText = (volts: number): string => `${significant(volts, 4)} V`;
-
 function movementTexts({ movement, reached }: ProbeGap, limit: string | undefined): string[] {
   if (movement === null) return [];
   const { cold, direction } = movement;
-  const moved = direction === "not moved" ? direction : `${lengthText(movement)} ${direction}`;
+  const moved = direction === "not moved" ? direction : `${probeLengthText(movement)} ${direction}`;
   const against =
     reached === null || limit === undefined
       ? []
       : [`${reached ? "REACHES" : "below"} the limit of ${visibleText(limit)}`];
-  return [`${moved}, since the cold gap of ${voltText(cold)}`, ...against];
+  return [`${moved}, since the cold gap of ${voltsText(cold)}`, ...against];
 }
 
 /** What the gap voltage of a proximity probe says. */
@@ -54,15 +51,19 @@ export async function printGap(given: ParsedOptions<typeof gapPage.options>, io:
   await io.out(
     values.json
       ? jsonLine("probe gap", found, { cautions })
-      : labelled("gap", [`${voltText(volts)}, ${significant(percent)} % of ${range.map(voltText).join(" to ")}`], 13) +
+      : labelled(
+          "gap",
+          [`${voltsText(volts)}, ${significant(percent)} % of ${range.map(voltsText).join(" to ")}`],
+          13,
+        ) +
           labelled("moved", movementTexts(found, limit), 13) +
-          labelled("room", [`${lengthText(room.towards)} towards the probe, ${lengthText(room.away)} away`], 13) +
           labelled(
-            "sensitivity",
-            [`${significant(sensitivity, 4)} mV/um (${significant(sensitivity * 25.4, 4)} mV/mil)`],
+            "room",
+            [`${probeLengthText(room.towards)} towards the probe, ${probeLengthText(room.away)} away`],
             13,
           ) +
-          (swing === null ? "" : labelled("vibration", [`between ${swing.volts.map(voltText).join(" and ")}`], 13)) +
+          labelled("sensitivity", [probeSensitivityText(sensitivity)], 13) +
+          (swing === null ? "" : labelled("vibration", [`between ${swing.volts.map(voltsText).join(" and ")}`], 13)) +
           labelled("judged", reached === null ? ["nothing: no limit of movement was given"] : [], 13) +
           `\n${assumptionLines(found)}${warnings.length === 0 ? "" : `\nwarnings\n${dashed(warnings)}`}${cautionsText()}`,
   );

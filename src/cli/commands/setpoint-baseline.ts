@@ -1,4 +1,4 @@
-import { isSignal, type SignalSource, wayOfSignal } from "../../amplitude/index";
+import { type SignalSource, wayOfSignal } from "../../amplitude/index";
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { Amplitude } from "../../reading/index";
 import { type Baseline, baseline, type ModesOptions } from "../../setpoints/index";
@@ -49,11 +49,11 @@ export interface KnownBaseline {
   readonly gap?: LongestGap;
 }
 
-/** That of sensor and loop which reads a file in such a signal; the other tells the setpoints alone. */
+/** That of sensor and loop which reads a file in such a signal; else they tell the setpoints alone. */
 function sourceOf(from: string, values: GivenMachine["values"]): SignalSource {
-  const way = wayOfSignal(`12 ${from}`) as keyof SignalSource;
-  const told = values[way];
-  return told === undefined ? {} : { [way]: told };
+  const way = wayOfSignal(`12 ${from}`);
+  const told = way && values[way];
+  return way === undefined || told === undefined ? {} : { [way]: told };
 }
 
 /** The baseline of a file, or the one reading that is told. */
@@ -69,8 +69,7 @@ export async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBa
     });
   if (file === undefined) return { known: vibrationOf(requireOption(given, "baseline"), signalSource(values)) };
   const written = requireOption(given, "from");
-  // beside readings that are vibrations, sensor and loop tell the setpoints alone
-  const source = isSignal(`12 ${written}`) ? sourceOf(written, values) : {};
+  const source = sourceOf(written, values);
   const as = signalColumn(written, source)?.type ?? written;
   const first = values["start-up"];
   const timed = first !== undefined || values.time !== undefined;

@@ -52,9 +52,9 @@ const LIMITS =
   '--limits with B/C and C/D, such as "4.5, 7.1 mm/s rms", or with A/B before them, such as "2.8, 4.5, 7.1 mm/s rms"';
 
 /** The limits to set from; a limit A/B before them plays no part, and is named. */
-function limitsOf({ limits: written }: Said) {
+function limitsOf({ limits: written, "decimal-comma": decimalComma }: Said) {
   if (written === undefined) return {};
-  const { limits } = limitsListed(written, [2, 3], LIMITS);
+  const { limits } = limitsListed(pointedWords(written, decimalComma), [2, 3], LIMITS);
   const [upper, lower, best] = [...limits].reverse() as [Amplitude, Amplitude, Amplitude?];
   const aside = best === undefined ? "" : ` (A/B of ${format(best)} plays no part)`;
   return { limits: { "B/C": lower, "C/D": upper, source: `limits given by the user${aside}` } };

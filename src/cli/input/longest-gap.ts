@@ -1,3 +1,5 @@
+import { medianOf } from "../../core/index";
+
 /** Times the median step from which a gap is told. */
 const FACTOR = 10;
 
@@ -14,11 +16,8 @@ export interface LongestGap {
 export function longestGap(times: Float64Array): LongestGap | undefined {
   const steps = times.subarray(1).map((time, i) => time - (times[i] as number));
   if (steps.length === 0) return undefined;
-  const sorted = Float64Array.from(steps).sort();
-  const half = sorted.length >> 1;
-  const upper = sorted[half] as number;
-  const medianStep = sorted.length % 2 === 1 ? upper : (upper + (sorted[half - 1] as number)) / 2;
-  const seconds = sorted[sorted.length - 1] as number;
+  const medianStep = medianOf(Float64Array.from(steps));
+  const seconds = steps.reduce((longest, step) => Math.max(longest, step));
   if (!(seconds > FACTOR * medianStep)) return undefined;
   const from = times[steps.indexOf(seconds)] as number;
   return { seconds, from, medianStep, rule: `longer than ${FACTOR} times the median step` };

@@ -17,8 +17,8 @@ const FORM = '--limits with the upper limits of zones A, B and C, such as "2.8, 
 /**
  * Limits that a text lists, each with its unit; the unit behind the last is that of those without one.
  *
- * @throws {@link VeladisError} `syntax` for another number of limits or units that differ, `out-of-range` for limits that are not
- *   above zero and ascending, and as {@link parseAmplitude}
+ * @throws {@link VeladisError} `syntax` for another number of limits or units that differ, `not-a-number` where some commas may
+ *   stand before decimals, `out-of-range` for limits that are not above zero and ascending, and as {@link parseAmplitude}
  */
 export function limitsListed(written: string, counts: readonly number[], form: string) {
   // semicolons where numbers had a decimal comma
@@ -26,6 +26,13 @@ export function limitsListed(written: string, counts: readonly number[], form: s
   const last = all.at(-1);
   if (!counts.includes(all.length) || last === undefined) {
     throw new VeladisError("syntax", { expected: form, received: shown(written), option: "limits" });
+  }
+  if (/\d,\d/.test(written) && /;|,\s/.test(written)) {
+    throw new VeladisError("not-a-number", {
+      expected: "limits that are read one way: numbers with a point for decimals, a comma and a space between them",
+      received: shown(written),
+      option: "limits",
+    });
   }
   const as = writtenIn(parseAmplitude(last));
   const limits = all.map((text) => parseAmplitude(/[A-Za-z]/.test(text) ? text : `${text} ${as}`));

@@ -32,14 +32,9 @@ function rowText({ percent, tolerance, uncertainty }: ErrorMark, most: number, c
  * within half a column of it.
  */
 export function errorPlot(checks: readonly NamedCheck[], width: number): string {
-  const { over, unit, marks } = errorMarks(checks);
+  const { over, unit, marks, furthest } = errorMarks(checks);
   const names = marks.map(({ name, at }) =>
     over === "check" ? visibleText(name === "" ? `${at}` : name).slice(0, 24) : `${significant(at)} ${unit}`,
-  );
-  const furthest = Math.max(
-    ...marks.map(({ percent, tolerance, uncertainty }) =>
-      Math.max(Math.abs(percent) + (uncertainty ?? 0), -tolerance[0], tolerance[1]),
-    ),
   );
   const step = stepOf(furthest > 0 ? furthest : 1);
   const most = 4 * step;

@@ -42,6 +42,11 @@ export function namesAtCells(
   return lines;
 }
 
+/** Lines of a drawing, and what its signs are below them. */
+export function drawnText(lines: readonly string[], key: string, width: number): string {
+  return lines.map((line) => `${line.trimEnd()}\n`).join("") + wrapped(key, "", "", Math.max(40, width));
+}
+
 /**
  * Levels on one scale in block characters: each on a line of its own, what the rules allow as a row of dots, limits as upright
  * lines. A value is read back within one cell.
@@ -70,13 +75,14 @@ export function scaleText({ unit, most, key, lines, marks }: Scale, width: numbe
     return [room, `${name.padEnd(left)}┤${cells.join("")}`];
   });
   const end = `${significant(most, 3)} ${unit}`;
-  return [
-    ...namesAtCells(limits, count).map((line) => margin + line),
-    ...rows,
-    `${" ".repeat(left)}└${"─".repeat(count)}`,
-    `${margin}0${end.padStart(Math.max(end.length + 1, count - 1))}`,
-  ]
-    .map((line) => `${line.trimEnd()}\n`)
-    .join("")
-    .concat(wrapped(`a column is ${significant(most / count)} ${unit}; ${key}`, "", "", Math.max(40, width)));
+  return drawnText(
+    [
+      ...namesAtCells(limits, count).map((line) => margin + line),
+      ...rows,
+      `${" ".repeat(left)}└${"─".repeat(count)}`,
+      `${margin}0${end.padStart(Math.max(end.length + 1, count - 1))}`,
+    ],
+    `a column is ${significant(most / count)} ${unit}; ${key}`,
+    width,
+  );
 }

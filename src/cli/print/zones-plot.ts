@@ -1,8 +1,7 @@
 import { visibleText } from "../../core/index";
 import { format, significant, typeOf } from "../../reading/index";
 import { digitsBeside, editionText, type Judgement } from "../../severity/index";
-import { cellOf, namesAtCells } from "./scale-text";
-import { wrapped } from "./wrapped";
+import { cellOf, drawnText, namesAtCells } from "./scale-text";
 
 /** Shades of zones, lightest first; the names below say which is which. */
 const shades = " ░▒▓█";
@@ -44,13 +43,14 @@ export function zonesPlot(judgement: Judgement, isUncertain: boolean, width: num
     `▼ is the reading, │ a limit of ${editionText(judgement)}`,
     ...(isUncertain ? ["its uncertainty is not drawn"] : []),
   ];
-  return [
-    readingLine(visibleText(read), cellOf(judged.value, most, count), count),
-    bar,
-    ...namesAtCells(names, count),
-    ...namesAtCells(limitsText, count),
-  ]
-    .map((line) => `${line.trimEnd()}\n`)
-    .join("")
-    .concat(wrapped(told.join("; "), "", "", Math.max(40, width)));
+  return drawnText(
+    [
+      readingLine(visibleText(read), cellOf(judged.value, most, count), count),
+      bar,
+      ...namesAtCells(names, count),
+      ...namesAtCells(limitsText, count),
+    ],
+    told.join("; "),
+    width,
+  );
 }
