@@ -20,3 +20,4 @@ export {
   tripPointTest,
 } from "./switching-tests";
 export type { Margins, ToleranceText } from "./tolerance";
+export { badness } from "./worst-verdict";

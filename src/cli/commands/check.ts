@@ -5,6 +5,7 @@ import { type Amplitude, amplitudeOf, format } from "../../reading/index";
 import type { SheetRequest } from "../../report/index";
 import {
   asFoundAsLeft,
+  badness,
   checkAgainstKnown,
   checkPoints,
   type DecisionRule,
@@ -146,8 +147,6 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   const remarks = signals !== "" && { remarks: [signals.trim().replace(/\s+/g, " ")] };
   return { line, sheet: { known: told, asFoundAsLeft: data, ...remarks }, text: pairText(data) + signals, checks };
 }
-
-const badness = { pass: 0, undecided: 1, fail: 2 } as const satisfies Record<KnownCheckResult["verdict"], number>;
 
 /** Whether the verdict of any check is the named one or worse. */
 function isVerdictReached(from: keyof typeof badness | undefined, checks: Answer["checks"]): boolean {
