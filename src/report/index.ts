@@ -7,4 +7,4 @@ export { sheetHtml } from "./sheet-html";
 export { sheetJson } from "./sheet-json";
 export { sheetMarkdown } from "./sheet-markdown";
 export type { SheetPicture, SheetRequest } from "./sheet-request";
-export { signed } from "./verification-sections";
+export { frequencyTexts, signed } from "./verification-sections";

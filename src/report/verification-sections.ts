@@ -1,16 +1,14 @@
 import { format, significant } from "../reading/index";
 import type {
   BenchPlan,
-  BenchStep,
   CheckPoints,
   DelayTest,
   InjectionPlan,
-  InjectionStep,
   KnownCheckResult,
   Linearity,
   SwitchingPoint,
 } from "../verification/index";
-import { expectedReading, signalText } from "../verification/index";
+import { expectedReading, expectText, levelTexts } from "../verification/index";
 import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks } from "./check-remarks";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
@@ -37,16 +35,16 @@ export function signed(value: number, digits = 2): string {
   return value === 0 ? "0" : `${value < 0 ? "-" : "+"}${significant(Math.abs(value) * (1 + NOISE), digits)}`;
 }
 
-/** A frequency with the speed of it beside; empty where none is told. */
-function frequencyText(hertz: number | null | undefined): string {
-  return typeof hertz === "number" ? `${significant(hertz)} Hz, ${significant(60 * hertz, 4)} r/min` : "";
+/** A frequency and the speed of it; nothing where none is told. */
+export function frequencyTexts(hertz: number | null | undefined): string[] {
+  return typeof hertz === "number" ? [`${significant(hertz)} Hz`, `${significant(60 * hertz, 4)} r/min`] : [];
 }
 
 function checkRow(name: string, check: KnownCheckResult | Omit<SwitchingPoint, "between">): string[] {
   const { known, indicated, as: unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
   return [
     name,
-    frequencyText(known.hertz),
+    frequencyTexts(known.hertz).join(", "),
     format(known, { digits: 4 }),
     ...("shown" in check ? [format(expectedReading(check))] : []),
     format("shown" in check ? check.shown : indicated, { digits: 4 }),
@@ -151,12 +149,6 @@ export function checkSections(request: SheetRequest): SheetSection[] {
   ];
 }
 
-/** What a step asks for, and what it is as a signal. */
-function levelTexts({ level, displacement, acceleration, signals = [] }: InjectionStep | BenchStep): string {
-  const texts = [level, displacement, acceleration].flatMap((one) => (one === null ? [] : [format(one)]));
-  return [...texts, ...signals.map(signalText)].join(", ");
-}
-
 /** The sections for a bench plan: what it was made for, and its steps with a column to fill in. */
 export function planSections({ told, before, steps, notes }: BenchPlan | InjectionPlan): SheetSection[] {
   return [
@@ -176,9 +168,9 @@ export function planSections({ told, before, steps, notes }: BenchPlan | Injecti
         rows: steps.map((step) => [
           `${step.number}`,
           step.what,
-          step.level === null ? "" : frequencyText(step.hertz),
-          levelTexts(step),
-          step.limitedBy.length === 0 ? step.expect : `NOT POSSIBLE (${step.limitedBy.join(", ")})`,
+          step.level === null ? "" : frequencyTexts(step.hertz).join(", "),
+          levelTexts(step).join(", "),
+          expectText(step),
           "",
         ]),
       },

@@ -1,6 +1,5 @@
-const LONE = "[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]";
-
 /** A text that can be written into an address: half a character is replaced. */
 export function wellFormed(text: string): string {
-  return text.replace(new RegExp(LONE, "g"), "\uFFFD");
+  // read by whole characters, so that only a half that stands alone is one of these
+  return text.replace(/[\ud800-\udfff]/gu, "\uFFFD");
 }

@@ -2,6 +2,7 @@ import { inPlace, requireList, requireText, VeladisError, withParameters } from 
 import { type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 import { requireRest } from "./require-rest";
+import { worstVerdict } from "./worst-verdict";
 
 /** One of several checks, each with unit and frequency of its own. */
 export interface CheckPoint extends KnownCheckResult {
@@ -19,8 +20,6 @@ export interface CheckPoints {
   /** What was assumed for any of them. */
   readonly assumed: readonly Assumption[];
 }
-
-const order = { pass: 0, undecided: 1, fail: 2 } as const;
 
 /** An error as a share of the tolerance on its side; of none, of any error is beyond all. */
 function shareOfTolerance({ error, tolerance }: KnownCheckResult): number {
@@ -80,7 +79,7 @@ export function checkPoints(
     return Object.freeze({
       points: Object.freeze(found),
       worst: found.reduce((a, b) => (shareOfTolerance(b) > shareOfTolerance(a) ? b : a), first),
-      verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a), first).verdict,
+      verdict: worstVerdict(found),
       assumed: found.reduce<readonly Assumption[]>((all, point) => union(all, point.assumed), []),
     });
   });

@@ -1,7 +1,6 @@
 export { type AsFoundAsLeft, asFoundAsLeft, foundMeanings } from "./as-found";
 export { benchPlan } from "./bench-plan";
 export type { BenchSettings } from "./bench-settings";
-export { signalText } from "./bench-signals";
 export type { BenchFact, BenchPlan, BenchSignal, BenchStep, InjectionPlan, InjectionStep } from "./bench-step";
 export { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 export { type CheckPoint, type CheckPoints, checkPoints } from "./check-points";
@@ -13,6 +12,7 @@ export { expectedReading } from "./expected-reading";
 export { type Injection, injectionPlan } from "./injection-plan";
 export { type Linearity, type LinearityPoint, linearity } from "./linearity";
 export { type Shaker, type ShakerReach, shakerReach } from "./shaker";
+export { expectText, levelTexts } from "./step-texts";
 export {
   resetPointTest,
   type SwitchingPoint,
@@ -20,3 +20,4 @@ export {
   tripPointTest,
 } from "./switching-tests";
 export type { Margins, ToleranceText } from "./tolerance";
+export { badness } from "./worst-verdict";

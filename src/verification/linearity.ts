@@ -2,6 +2,7 @@ import { finiteResult, inPlace, requireList, VeladisError, withParameters } from
 import { type Amplitude, type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 import { requireRest } from "./require-rest";
+import { worstVerdict } from "./worst-verdict";
 
 /** One point of a linearity check. */
 export interface LinearityPoint extends KnownCheckResult {
@@ -26,8 +27,6 @@ export interface Linearity {
   /** What was assumed for any of the points. */
   readonly assumed: readonly Assumption[];
 }
-
-const order = { pass: 0, undecided: 1, fail: 2 } as const;
 
 /**
  * Several known levels at one frequency: slope, offset, worst point and the verdict on each.
@@ -98,7 +97,7 @@ export function linearity(
       points: Object.freeze(found),
       worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
       nonLinearity: finiteResult((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
-      verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a)).verdict,
+      verdict: worstVerdict(found),
       assumed: found.reduce<readonly Assumption[]>((all, point) => union(all, point.assumed), []),
     });
   });

@@ -79,17 +79,21 @@ function isSameLevel(one: number, own: number): boolean {
   return Math.abs(one - own) <= 1e-6 * own;
 }
 
+/** The lowest or the highest frequency of a shaker in hertz. */
+function edgeOf(shaker: Shaker, option: "lowest" | "highest"): number {
+  return inPlace({ parameter: "shaker", option }, () => hertzOf(shaker[option]));
+}
+
 /**
  * The frequencies in hertz of a shaker that has fixed ones, one or several; undefined for one that is set in a range.
  *
  * @throws {@link VeladisError} `missing-option` for an empty list, and as {@link hertzOf}
  */
-export function fixedHertz({ lowest, highest, frequencies }: Shaker): readonly number[] | undefined {
+export function fixedHertz(shaker: Shaker): readonly number[] | undefined {
+  const { frequencies } = shaker;
   if (frequencies === undefined) {
-    const edge = (option: "lowest" | "highest", one: Frequency): number =>
-      inPlace({ parameter: "shaker", option }, () => hertzOf(one));
-    const low = edge("lowest", lowest);
-    return low === edge("highest", highest) ? [low] : undefined;
+    const lowest = edgeOf(shaker, "lowest");
+    return lowest === edgeOf(shaker, "highest") ? [lowest] : undefined;
   }
   const place = { parameter: "shaker", option: "frequencies" };
   const fixed = requireList<Frequency>(frequencies, "a list of the frequencies of a shaker", place).map((one, index) =>
@@ -152,13 +156,11 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: str
     }
     const mass = kilogramsOrNone(load, LOAD, { parameter: "load" });
     const at = { at: { hertz } };
-    const edge = (option: "lowest" | "highest"): number =>
-      inPlace({ parameter: "shaker", option }, () => hertzOf(shaker[option]));
     const limitedBy: string[] = [];
     const fixed = fixedHertz(shaker);
     const inside =
-      hertz >= edge("lowest") * (1 - 1e-9) &&
-      hertz <= edge("highest") * (1 + 1e-9) &&
+      hertz >= edgeOf(shaker, "lowest") * (1 - 1e-9) &&
+      hertz <= edgeOf(shaker, "highest") * (1 + 1e-9) &&
       (fixed === undefined || fixed.some((one) => Math.abs(one - hertz) <= 1e-9 * one));
     if (!inside) limitedBy.push("frequency");
     let highest = Number.POSITIVE_INFINITY;

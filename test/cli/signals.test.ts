@@ -68,6 +68,15 @@ describe("readings as signals", () => {
     expect((await veladis([...args, "--sheet", "markdown"])).out).toContain("TRIP 10.80 mA");
   });
 
+  it.each(["±", "+/-", "+-", "+/\u2212", "+\u2212"])(
+    "are no per cent behind %s, which say an uncertainty",
+    async (sign) => {
+      const { out, err } = await veladis(["judge", `DE-H 3.1 ${sign} 5 %, DE-V 2.2 mm/s rms`, ...pump]);
+      expect(err).toBe("");
+      expect(out).toMatch(/^DE-H governs, 3\.10 ± 0\.18 mm\/s rms \(k=2\)/);
+    },
+  );
+
   // biome-ignore format: a row of a table is a line
   it.each<[args: string[], says: RegExp]>([
     [["98 mV pk"], /missing-option[\s\S]*sensitivity of the sensor/],
@@ -81,6 +90,9 @@ describe("readings as signals", () => {
     [["judge", "DE-H 2, DE-V 2.2 mm/s rms", "--sensor", "100 mV/g", ...pump], /a reading in volts for --sensor/],
     [["judge", "DE-H 3.2 mA, DE-V 12 mA", "--loop", "0 to 20 mm/s rms", ...pump], /sensor-fault[\s\S]*3\.2 mA, of DE-H/],
     [["judge", "DE-H 12 mA", ...pump], /range of the loop/],
+    [["check", "--tolerance", "5 %", "--file", "points.csv", "--threshold", "9 mm/s rms"], /one level beside --threshold/],
+    [["check", "--tolerance", "5 %", "--from", "mm/s rms", "--loop", "0 to 20 mm/s rms"], /--loop with --from/],
+    [["check", "--tolerance", "5 %", "--known", "8 mm/s rms", "--indicated", "8 mm/s rms", "--threshold", "9 mm/s rms"], /--threshold alone/],
     [["judge", "DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms", "--sensor", "100 mV/g", ...pump], /signals of points without ±/],
   ])("%j is refused", async (args, says) => {
     const { out, err, code } = await veladis(args);

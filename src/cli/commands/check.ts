@@ -5,6 +5,7 @@ import { type Amplitude, amplitudeOf, format } from "../../reading/index";
 import type { SheetRequest } from "../../report/index";
 import {
   asFoundAsLeft,
+  badness,
   checkAgainstKnown,
   checkPoints,
   type DecisionRule,
@@ -52,7 +53,7 @@ interface Answer {
 }
 
 /** What is of one level and plays no part beside a file. */
-const ofOne = ["shaker", "known", "indicated", "as-left"] as const;
+const ofOne = ["shaker", "known", "indicated", "as-left", "threshold"] as const;
 
 /** Several levels of a CSV: in one unit at one frequency, or each in its own. */
 async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
@@ -67,6 +68,14 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
   }
   const file = namedFile(values.file);
   const source = signalSource(values);
+  const [way] = Object.keys(source);
+  if (way !== undefined && values.from !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: `--${way} for cells with units of their own: by --from all are numbers of vibration`,
+      received: `--${way} with --from`,
+      option: way,
+    });
+  }
   const stream = await inputStream(io, file);
   if (stream === undefined) throw new VeladisError("missing-option", { expected: "a CSV file", received: "nothing" });
   const { points, atFrequencies, told } = await csvPoints(stream, {
@@ -106,6 +115,13 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
 /** What loop and sensor give at the known level, and at the trip where it is told. */
 function signalsOf({ values }: GivenCheck, source: SignalSource, known: Amplitude): string {
   const { threshold } = values;
+  if (threshold !== undefined && Object.keys(source).length === 0) {
+    throw new VeladisError("missing-option", {
+      expected: "--loop or --sensor beside --threshold, which is told as the signal that they make of it",
+      received: "--threshold alone",
+      option: "threshold",
+    });
+  }
   const trip = threshold === undefined ? undefined : amplitudeOf(vibrationOf(threshold, source));
   const told = signalsText(
     [["known", known] as const, ...(trip === undefined ? [] : [["trip", trip] as const])],
@@ -116,6 +132,34 @@ function signalsOf({ values }: GivenCheck, source: SignalSource, known: Amplitud
   const at = trip.hertz ?? known.hertz;
   const { remark } = loopUse(trip, source.loop, at === undefined ? {} : { at: { hertz: at } });
   return told + (remark === null ? "" : wrapped(remark));
+}
+
+/** The answer of one level, of which there is a check. */
+interface AnswerOfOne extends Answer {
+  readonly checks: readonly [Answer["checks"][number], ...Answer["checks"]];
+}
+
+function alone(check: KnownCheck): AnswerOfOne {
+  const data = checkAgainstKnown(check);
+  return {
+    line: (more) => jsonLine("known check", data, more),
+    sheet: { check: data },
+    text: checkText(data),
+    checks: [["", data]],
+  };
+}
+
+function pair(both: Parameters<typeof asFoundAsLeft>[0]): AnswerOfOne {
+  const data = asFoundAsLeft(both);
+  return {
+    line: (more) => jsonLine("as found as left", data, more),
+    sheet: { asFoundAsLeft: data },
+    text: pairText(data),
+    checks: [
+      ["as found", data.asFound],
+      ["as left", data.asLeft],
+    ],
+  };
 }
 
 /** One level, as found, and as left if it is told. */
@@ -131,23 +175,19 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   const indicated = vibrationOf(shows, source);
   const asLeft = left === undefined ? undefined : vibrationOf(left, source);
   const told = written ?? (typeof known === "string" ? known : format(known));
-  if (asLeft === undefined) {
-    const data = checkAgainstKnown({ known, indicated, ...rest });
-    const checks = [["", data]] as const;
-    const signals = signalsOf(given, source, data.known);
-    const line = (more: object) => jsonLine("known check", data, { ...(signals !== "" && { signals }), ...more });
-    const remarks = signals !== "" && { remarks: [signals.trim().replace(/\s+/g, " ")] };
-    return { line, sheet: { known: told, check: data, ...remarks }, text: checkText(data) + signals, checks };
-  }
-  const data = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });
-  const checks = [["as found", data.asFound] as const, ["as left", data.asLeft] as const];
-  const signals = signalsOf(given, source, data.asFound.known);
-  const line = (more: object) => jsonLine("as found as left", data, { ...(signals !== "" && { signals }), ...more });
-  const remarks = signals !== "" && { remarks: [signals.trim().replace(/\s+/g, " ")] };
-  return { line, sheet: { known: told, asFoundAsLeft: data, ...remarks }, text: pairText(data) + signals, checks };
+  const answer =
+    asLeft === undefined ? alone({ known, indicated, ...rest }) : pair({ known, asFound: indicated, asLeft, ...rest });
+  const { line, sheet, text, checks } = answer;
+  const signals = signalsOf(given, source, checks[0][1].known);
+  if (signals === "") return { ...answer, sheet: { known: told, ...sheet } };
+  const signalLine = signals.trim().replace(/\s+/g, " ");
+  return {
+    line: (more) => line({ signals: signalLine, ...more }),
+    sheet: { known: told, ...sheet, remarks: [signalLine] },
+    text: text + signals,
+    checks,
+  };
 }
-
-const badness = { pass: 0, undecided: 1, fail: 2 } as const satisfies Record<KnownCheckResult["verdict"], number>;
 
 /** Whether the verdict of any check is the named one or worse. */
 function isVerdictReached(from: keyof typeof badness | undefined, checks: Answer["checks"]): boolean {

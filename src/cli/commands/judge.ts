@@ -69,12 +69,10 @@ export async function judgeReadings(
   const pictured = pictureAsked(values);
   const digits = digitsOf(values.digits);
   const { explain, json, rule } = values;
-  const { machine, since, uncertainty, crest, background: atRest, source, limits, readingIn } = writtenNumbers(values);
+  const { machine, since, uncertainty, crest, background: atRest, source, readingIn } = writtenNumbers(values);
   const full = fullAnswer(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
-  const scheme =
-    limitsAlone({ ...values, limits, "decimal-comma": false }, machine) ??
-    (await statedScheme(values.scheme, machine, schemes));
+  const scheme = limitsAlone(values, machine) ?? (await statedScheme(values.scheme, machine, schemes));
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),

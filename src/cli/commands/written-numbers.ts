@@ -19,7 +19,6 @@ export function writtenNumbers({
     background: told(values.background),
     crest: told(crest),
     source: signalSource({ sensor: told(values.sensor), loop: told(values.loop) }),
-    limits: told(values.limits),
     readingIn,
   };
 }

@@ -1,7 +1,7 @@
-import { isSignal, JOINED_RANGE, type SignalSource, signalReading } from "../../amplitude/index";
+import { isSignal, JOINED_RANGE, type SignalSource, signalReading, wayOfSignal } from "../../amplitude/index";
 import { uncertainPoints } from "../../conformity/index";
-import { shown, splitNumeral, VeladisError } from "../../core/index";
-import { hasPlusMinus } from "../../reading/index";
+import { lazily, shown, splitNumeral, VeladisError } from "../../core/index";
+import { hasPlusMinus, PLUS_MINUS } from "../../reading/index";
 import { type PointReading, parsePoints } from "../../severity/index";
 
 /** A point as it is written: its name, and the number and what stands behind it. */
@@ -27,10 +27,15 @@ function pieceOf(written: string): Piece | undefined {
   };
 }
 
+/** Per cent of an uncertainty, which is no signal. */
+const percent = /* @__PURE__ */ lazily(
+  () => new RegExp(String.raw`(?:${PLUS_MINUS.source})\s*[\d.,]+\s*(?:%|per ?cent)`, "gi"),
+);
+
 /** The pieces of points, one of which at least is a signal; undefined where none is. */
 function signalPieces(text: string): readonly (Piece | undefined)[] | undefined {
   // per cent of an uncertainty, and of its coverage, which stands behind a comma without a name, are no signals
-  const bare = text.replace(/(?:\u00b1|\+\/-|\+-)\s*[\d.,]+\s*(?:%|per ?cent)/gi, "");
+  const bare = text.replace(percent(), "");
   if (!/\d\s*(?:[um\u00b5\u03bc]?V|mA|%|per ?cent)(?![A-Za-z])/.test(bare)) return undefined;
   const pieces = bare
     .split(text.includes(";") ? ";" : ",")
@@ -47,11 +52,7 @@ export function hasSignalPoint(text: string): boolean {
 
 /** What turns the signals of a text of points into vibrations: a sensor, a loop, or both. */
 export function waysOfPoints(text: string): readonly (keyof SignalSource)[] {
-  const behind = (signalPieces(text) ?? []).map((one) => one?.behind ?? "");
-  return [
-    ...(behind.some((one) => /^[um\u00b5\u03bc]?V(?![A-Za-z])/.test(one)) ? (["sensor"] as const) : []),
-    ...(behind.some((one) => /^(?:mA|%|per ?cent)(?![A-Za-z])/.test(one)) ? (["loop"] as const) : []),
-  ];
+  return (signalPieces(text) ?? []).flatMap((one) => wayOfSignal(`1 ${one?.behind ?? ""}`) ?? []);
 }
 
 /**

@@ -60,10 +60,8 @@ function atHertz(level: string | Amplitude, hertz: number): string | Amplitude {
  * @throws {@link VeladisError} `missing-option` for a level that neither tells, `out-of-range` for one that the shaker
  *   cannot give
  */
-export function knownOfShaker(
-  known: string | Amplitude | undefined,
-  { lowest, highest, frequencies, level }: ShakerOptions,
-): string | Amplitude {
+export function knownOfShaker(known: string | Amplitude | undefined, shaker: ShakerOptions): string | Amplitude {
+  const { lowest, highest, level } = shaker;
   const hertz = hertzOf(lowest);
   const isOne = hertz === hertzOf(highest);
   const wanted = known ?? level;
@@ -75,11 +73,6 @@ export function knownOfShaker(
     });
   }
   const told = isOne ? atHertz(wanted, hertz) : wanted;
-  const shaker = {
-    ...{ lowest, highest },
-    ...(frequencies !== undefined && { frequencies }),
-    ...(level !== undefined && { level }),
-  };
   const { possible, limitedBy } = shakerReach(told, shaker, "0 kg");
   if (possible) return told;
   throw new VeladisError("out-of-range", {

@@ -1,5 +1,12 @@
 import { format, significant } from "../../reading/index";
-import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks, signed } from "../../report/index";
+import {
+  checkRemarks,
+  frequencyTexts,
+  linearityRemarks,
+  pairRemarks,
+  severalRemarks,
+  signed,
+} from "../../report/index";
 import {
   type AsFoundAsLeft,
   type CheckPoints,
@@ -30,7 +37,17 @@ function passing({ acceptance: { below, above } }: KnownCheckResult): string {
   return least === most ? `up to ${most}` : `from -${least} to +${most}`;
 }
 
-function cells([name, check]: Named): string[] {
+type Cells = [
+  name: string,
+  known: string,
+  expected: string,
+  shown: string,
+  error: string,
+  percent: string,
+  decibels: string,
+];
+
+function cells([name, check]: Named): Cells {
   const { known, shown, as: unit, error, errorPercent, errorDecibels } = check;
   return [
     name,
@@ -43,24 +60,19 @@ function cells([name, check]: Named): string[] {
   ];
 }
 
-/** Frequency and speed of a known level, one below the other. */
-function atLines({ known: { hertz } }: KnownCheckResult): string[] {
-  return hertz === undefined ? [] : [`${significant(hertz)} Hz`, `${significant(60 * hertz, 4)} r/min`];
-}
-
 /** A check with all of its own as a row: what belongs together stands one below the other. */
 function ownRow(row: Named): string[][] {
-  const [name, known, expected, shown, error, percent, decibels] = cells(row) as [string, ...string[]];
+  const [name, known, expected, shown, error, percent, decibels] = cells(row);
   const [, check] = row;
   const { tolerance, uncertainty, verdict } = check;
   const { below, above } = check.acceptance;
   const [least, most] = [significant(below), significant(above)];
   return [
     [name],
-    atLines(check),
-    [known ?? ""],
-    [expected ?? "", `shown ${shown}`],
-    [error ?? "", percent ?? "", decibels ?? ""],
+    frequencyTexts(check.known.hertz),
+    [known],
+    [expected, `shown ${shown}`],
+    [error, percent, decibels],
     [
       `within ${significant(tolerance)}`,
       uncertainty === null ? "U not stated" : `U ${significant(uncertainty)}`,
@@ -107,7 +119,7 @@ function levelText(rows: readonly [Named, ...Named[]]): string {
     [...columns, { title: "verdict" }],
     rows.map((row) => [...cells(row), row[1].verdict]),
   );
-  const at = atLines(first).join(", ");
+  const at = frequencyTexts(first.known.hertz).join(", ");
   const known = uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit} (k = 2)`;
   return `${table}\n${wrapped(
     `${at === "" ? "" : `at ${at}; `}tolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}`,

@@ -2,6 +2,7 @@ import { visibleText } from "../../core/index";
 import { significant } from "../../reading/index";
 import { signed } from "../../report/index";
 import { type ErrorMark, errorMarks, type NamedCheck } from "../../verification/index";
+import { textsAt } from "./plot-text";
 
 /** A step of the axis: round, so that a side of it takes eight at the most. */
 function stepOf(most: number): number {
@@ -45,11 +46,10 @@ export function errorPlot(checks: readonly NamedCheck[], width: number): string 
     at: columnOf(one, most, count),
     text: one > 0 ? `+${Number(one.toPrecision(6))}` : `${Number(one.toPrecision(6))}`,
   }));
-  let head = "";
-  for (const { at, text } of axis) {
-    const from = Math.min(count - text.length, Math.max(0, at - Math.floor(text.length / 2)));
-    if (from >= head.length + (head === "" ? 0 : 1)) head = head.padEnd(from) + text;
-  }
+  const head = textsAt(
+    axis.map(({ at, text }) => ({ text, column: Math.max(0, at - Math.floor(text.length / 2)) })),
+    count,
+  );
   const margin = " ".repeat(left);
   const rule = new Array<string>(count).fill("─");
   for (const { at } of axis) rule[at] = "┼";

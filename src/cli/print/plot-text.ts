@@ -58,7 +58,7 @@ function highestByColumn({ x, y, from, to, holds }: Plot, count: number): Float6
 }
 
 /** Texts at their columns, each where the one before leaves room. */
-function textsAt(texts: readonly { readonly text: string; readonly column: number }[], count: number): string {
+export function textsAt(texts: readonly { readonly text: string; readonly column: number }[], count: number): string {
   let line = "";
   for (const { text, column } of [...texts].sort((a, b) => a.column - b.column)) {
     const at = Math.min(column, Math.max(0, count - text.length));

@@ -37,26 +37,34 @@ function remarkOf({ first, cost, reason, cause }: VotedEvent, isFirst: boolean):
   return [isFirst && "first out", by, cost, why].filter(Boolean).join("; ");
 }
 
-/** Whether a channel's trip is the first out of the trip of the vote behind it; one that was first and cleared before is not. */
-function isFirstOut(events: readonly VotedEvent[], i: number): boolean {
-  const { firstOut, channel } = events[i] as VotedEvent;
-  const next = events.slice(i).find((one) => one.channel === "vote" && one.event === "trip");
-  return firstOut === true && (next === undefined || next.first === channel);
+/**
+ * The trips of channels that are the first out of the trip of the vote behind them; one that was first and cleared before
+ * is not.
+ */
+function firstOuts(events: readonly VotedEvent[]): ReadonlySet<VotedEvent> {
+  let next: VotedEvent | undefined;
+  const found = new Set<VotedEvent>();
+  for (const one of [...events].reverse()) {
+    if (one.channel === "vote" && one.event === "trip") next = one;
+    if (one.firstOut === true && (next === undefined || next.first === one.channel)) found.add(one);
+  }
+  return found;
 }
 
 /** Every event of the channels and the vote. */
 function eventRows({ events }: VotedAnswer, clock: Clock | undefined): string {
   if (events.length === 0) return "nothing happened\n";
+  const isFirst = firstOuts(events);
   const columns = [numberColumn("time, s"), ...(clock ? [{ title: clock.title }] : []), { title: "channel" }];
   return textTable(
     [...columns, { title: "event" }, numberColumn("level"), { title: "" }],
-    events.map((event, i) => [
+    events.map((event) => [
       secondsText(event.time),
       ...(clock ? [clock.text(event.time)] : []),
       event.channel,
       event.event,
       event.level === null ? "-" : significant(event.level),
-      remarkOf(event, isFirstOut(events, i)),
+      remarkOf(event, isFirst.has(event)),
     ]),
   );
 }

@@ -1,5 +1,5 @@
 import { visibleText } from "../../core/index";
-import type { Column } from "./text-table";
+import { type Column, tableLine } from "./text-table";
 
 /** A column whose cells may take several lines: those they come in, and more where it is broken to fit. */
 export interface WrappedColumn extends Column {
@@ -12,7 +12,7 @@ function linesIn(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = "";
   // a number and what it is of stay together
-  for (const word of visibleText(text).split(/(?<!\d) | (?=\()/)) {
+  for (const word of text.split(/(?<!\d) | (?=\()/)) {
     let rest = word;
     if (line !== "" && line.length + 1 + rest.length > width) {
       lines.push(line);
@@ -37,14 +37,13 @@ export function wrappedTable(
   rows: readonly (readonly (readonly string[])[])[],
   width = 100,
 ): string {
-  const used = columns.flatMap((_column, i) => (rows.some((row) => row[i]?.some((line) => line !== "")) ? [i] : []));
-  const own = used.map((i) =>
-    Math.max(
-      (columns[i] as Column).title.length,
-      ...rows.flatMap((row) => (row[i] ?? []).map((line) => visibleText(line).length)),
-    ),
+  const isUsed = columns.map((_column, i) => rows.some((row) => row[i]?.some((line) => line !== "")));
+  const used = columns.filter((_column, i) => isUsed[i]);
+  const shown = rows.map((row) => row.filter((_cell, i) => isUsed[i]).map((lines) => lines.map(visibleText)));
+  const own = used.map(({ title }, i) =>
+    Math.max(title.length, ...shown.flatMap((row) => (row[i] ?? []).map((line) => line.length))),
   );
-  const wraps = used.map((i) => columns[i]?.wraps === true);
+  const wraps = used.map((column) => column.wraps === true);
   const fixed = own.reduce((sum, one, i) => (wraps[i] ? sum : sum + one), 2 * (used.length - 1));
   const asked = own.reduce((sum, one, i) => (wraps[i] ? sum + one : sum), 0);
   const left = Math.max(width - fixed, 10 * wraps.filter(Boolean).length);
@@ -54,22 +53,15 @@ export function wrappedTable(
   const widths = own.map((one, i) =>
     !wraps[i] || asked <= left ? one : Math.max(8, Math.floor((left * (weight[i] as number)) / sum)),
   );
-  const lineOf = (cells: readonly string[]): string =>
-    cells
-      .map((cell, i) => {
-        const room = widths[i] as number;
-        return columns[used[i] as number]?.align === "right" ? cell.padStart(room) : cell.padEnd(room);
-      })
-      .join("  ")
-      .trimEnd();
-  const body = rows.flatMap((row) => {
-    const cells = used.map((at, i) =>
-      (row[at] ?? []).flatMap((line) => (wraps[i] ? linesIn(line, widths[i] as number) : [visibleText(line)])),
+  const lineOf = (cells: readonly string[]): string => tableLine(cells, used, widths);
+  const body = shown.flatMap((row) => {
+    const cells = row.map((lines, i) =>
+      wraps[i] ? lines.flatMap((line) => linesIn(line, widths[i] as number)) : lines,
     );
     const height = Math.max(...cells.map((lines) => lines.length));
     return Array.from({ length: height }, (_, k) => lineOf(cells.map((lines) => lines[k] ?? "")));
   });
-  const titles = lineOf(used.map((i) => (columns[i] as Column).title));
+  const titles = lineOf(used.map(({ title }) => title));
   const rule = lineOf(widths.map((one) => "-".repeat(one)));
   return [titles, rule, ...body].map((line) => `${line}\n`).join("");
 }
