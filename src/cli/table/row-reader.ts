@@ -1,7 +1,7 @@
-import { isSignal, type SignalSource, signalReading } from "../../amplitude/index";
+import { isSignal } from "../../amplitude/index";
 import { cachedWithRefusals, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
-import { type Amplitude, agreedHertz, isClipped, parseAmplitude, writtenValue } from "../../reading/index";
+import { type Amplitude, agreedHertz, writtenValue } from "../../reading/index";
 import { pointedWords } from "../delimited/decimal-words";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { pointed, requireNoneInColumn } from "../delimited/number-cell";
@@ -11,6 +11,7 @@ import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
 import { measured } from "../input/signal-column";
 import { numberIn } from "./cell-number";
+import { readCell, readingIn } from "./reading-cell";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, signalOf, type TableSettings } from "./settings";
 import { unitCheck } from "./unit-check";
@@ -58,17 +59,6 @@ function textReader(
   }
   const index = headedColumn(header, column, written);
   return (cells) => oneLine(cells[index] as string);
-}
-
-/** The reading of a cell that says one, or the signal of one. */
-function readingIn(cell: string, source: SignalSource): Amplitude {
-  if (!isSignal(cell)) return parseAmplitude(cell);
-  const reading = signalReading(cell, source);
-  if (!isClipped(reading.state)) return reading;
-  throw new VeladisError("sensor-fault", {
-    expected: "a signal within the range of its loop",
-    received: `${shown(cell)}, ${reading.state}`,
-  });
 }
 
 /** The titles of a table, with the units of a row below them, and how it is written. */
@@ -181,7 +171,7 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
   const headings = headingsOf(header, units, settings.written);
   const requireUnit = unitCheck(header, headings, value, settings);
   const signal = signalOf(settings);
-  const plain = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
+  const plain = (cells: Cells): number => readCell(cells[value] as string, (cell) => numberIn(cell, decimalComma));
   const number = signal === undefined ? plain : (cells: Cells): number => measured(signal, plain(cells));
   const signalIn = (cells: Cells): Pick<RowFacts, "signal"> =>
     signal === undefined ? {} : { signal: `${plain(cells)} ${signal.words}` };
@@ -208,11 +198,14 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
         received: "a detector alone",
       });
     }
-    const read = (cells: Cells): RowFacts => {
-      const written = (cells[value] as string).trim();
+    const readingOf = (text: string): readonly [cell: string, reading: Amplitude] => {
+      const written = text.trim();
       requireNoneInColumn(written, "a reading");
       const cell = decimalComma ? pointed(written) : written;
-      const said = readingIn(cell, settings.source);
+      return [cell, readingIn(cell, settings.source)];
+    };
+    const read = (cells: Cells): RowFacts => {
+      const [cell, said] = readCell(cells[value] as string, readingOf);
       const { level, unit } = said;
       const told = at?.(cells);
       const type = level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`;
