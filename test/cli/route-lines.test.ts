@@ -173,3 +173,45 @@ describe("names that are none", () => {
     },
   );
 });
+
+/** People number bearings with # in front; # also begins remarks: a line that may be either is not passed over. */
+describe("a line that begins with # and ends in a reading", () => {
+  const both = [
+    "#3 brg: 22 mm/s rms",
+    "#3\t22 mm/s rms",
+    "# 3 brg: 22 mm/s",
+    "#3 brg: 22 mm/s rms at 25 Hz",
+    "#3 brg: 22 mm/s rms to in/s pk",
+    "#3 brg: 22 mm/s rms, speed 1485 r/min",
+    "#3 brg: DE-H 3.1, DE-V 22 mm/s rms",
+    "#3: 12 mA of 0 to 20 mm/s rms",
+    "#3: 22,5 mm/s rms",
+    "#22 mm/s rms",
+  ];
+
+  it.each(both)("%s is refused in routes and in lines", async (line) => {
+    const { rows, err, code } = await route(`fan: 4 mm/s rms\n${line}\n`);
+    expect([rows.length, code, err]).toEqual([2, 2, expect.stringContaining("a reading or a remark: # begins a remark")]);
+    for (const args of [["--to", "in/s pk"], ["judge", ...pump]]) {
+      const piped = await veladis(args, `1 mm/s rms\n${line}\n`);
+      expect([piped.code, piped.err]).toEqual([2, expect.stringContaining("a reading or a remark")]);
+    }
+  });
+
+  it("a bare number is a reading where --from says what it is", async () => {
+    const { err, code } = await route("fan: 4\n#3 brg: 22\n", "--from", "mm/s rms");
+    expect([code, err]).toEqual([2, expect.stringContaining("a reading or a remark")]);
+    expect((await route("# round of 3 March 2026\nfan: 4\n", "--from", "mm/s rms")).code).toBe(0);
+  });
+
+  it.each([
+    "# pump A: 250 kW motor, 2980 r/min",
+    "# gear drive, 1490 to 610 r/min, 22 teeth on the pinion",
+    "# limit is 4.5 mm/s rms by the maker's list",
+    "# round of 3 March 2026, hall 2",
+    "#",
+  ])("%s stays a remark", async (line) => {
+    expect((await route(`${line}\nfan: 4 mm/s rms\n`)).code).toBe(0);
+    expect((await veladis(["judge", ...pump], `${line}\n1 mm/s rms\n`)).code).toBe(0);
+  });
+});
