@@ -54,6 +54,8 @@ describe("the place of a line", () => {
     "P-7: DE-H 12, DE-V: 2.2 mm/s rms", "P-7: DE-H = 12, DE-V: 2.2 mm/s rms", "P-7:12, DE-V: 2.2 mm/s rms", "DE-H 98 mV pk, DE-V: 2.2 mm/s rms",
     "DE-H\t12\tDE-V\t2.2 mm/s rms", "DE-H 12 pk, DE-V: 2.2 mm/s rms",
     "Fan 8 at 2980 rpm: 40 um pp", "Fan 8 50 Hz: 40 um pp", "Fan 8 at 2980: 40 um pp", "Fan 8 (2980 r/min)\tDE\t40 um pp",
+    "Motor 400 kW 3570 r/min DE: 40 um pp", "Fan 1485 U/min: 40 um pp", "Fan 1485 1/min DE: 40 um pp", "Fan 1485 min-1: 40 um pp", "Fan 1485/min: 40 um pp",
+    "Fan 1485 tr/min: 40 um pp", "Fan 1485 Upm: 40 um pp", "Fan 8 1485 r / min: 40 um pp", "Motor 4 pole 1485 r/min: 40 um pp",
   ])("a reading or a speed in the place refuses %j", (line) => {
     expect(codeOf(() => place(line))).toBe("syntax");
   });
@@ -63,10 +65,18 @@ describe("the place of a line", () => {
     "Fan 8",
     "Turbine 1 bearing 2",
     "Turbine 1 in hall 3",
+    "Motor 400 kW DE",
+    "Pump 1 / Motor 2",
+    "Mill 3 minor bearing",
     "2026-03-04 12:30 Fan 8",
     "04.03.2026, Fan 8 V",
   ])("%j is a name", (name) => {
     expect(place(`${name}: 4.1 mm/s rms`)).toEqual([name, "4.1 mm/s rms"]);
+  });
+
+  it.each(["Motor 400 kW 3570 r/min DE", "Fan 1485 U/min"])("%s beside another --at is refused", async (name) => {
+    const { rows, code } = await route(`${name}: 40 um pp\n`, "--at", "740 r/min");
+    expect([code, rows[0]?.at(-1)]).toEqual([2, "REFUSED"]);
   });
 
   it("so does a heading, and a line that is piped in", async () => {
