@@ -1,6 +1,6 @@
 import { FLOAT_NOISE } from "../core/index";
 import { format, significant } from "../reading/index";
-import { OUTLYING, type Baseline } from "./baseline";
+import { type Baseline, OUTLYING } from "./baseline";
 import type { ProposedSetpoint } from "./proposal";
 import type { SetpointWarning } from "./setpoint-warnings";
 

@@ -201,8 +201,15 @@ describe("a line that begins with # and ends in a reading", () => {
 
   it.each(both)("%s is refused in routes and in lines", async (line) => {
     const { rows, err, code } = await route(`fan: 4 mm/s rms\n${line}\n`);
-    expect([rows.length, code, err]).toEqual([2, 2, expect.stringContaining("a reading or a remark: # begins a remark")]);
-    for (const args of [["--to", "in/s pk"], ["judge", ...pump]]) {
+    expect([rows.length, code, err]).toEqual([
+      2,
+      2,
+      expect.stringContaining("a reading or a remark: # begins a remark"),
+    ]);
+    for (const args of [
+      ["--to", "in/s pk"],
+      ["judge", ...pump],
+    ]) {
       const piped = await veladis(args, `1 mm/s rms\n${line}\n`);
       expect([piped.code, piped.err]).toEqual([2, expect.stringContaining("a reading or a remark")]);
     }

@@ -368,7 +368,13 @@ describe("readings of the baseline that have reached the trip", () => {
   it("are none below it, of one reading, and where the whole baseline is at the trip, which is told", () => {
     expect(of([...quiet, 7.9])).toBeUndefined();
     expect(texts({ baseline: "2 mm/s rms", limits })["readings at trip"]).toBeUndefined();
-    const above = texts({ baseline: baseline(quiet.map((one) => one + 10), { as: "mm/s rms" }), limits });
+    const above = texts({
+      baseline: baseline(
+        quiet.map((one) => one + 10),
+        { as: "mm/s rms" },
+      ),
+      limits,
+    });
     expect([above["readings at trip"], above["trip at once"] !== undefined]).toEqual([undefined, true]);
   });
 });

@@ -13,7 +13,11 @@ import { failureText } from "../print/failure";
  */
 export async function answerLines(
   io: Io,
-  { json, keepGoing, from }: { readonly json: boolean; readonly keepGoing: boolean; readonly from?: string | undefined },
+  {
+    json,
+    keepGoing,
+    from,
+  }: { readonly json: boolean; readonly keepGoing: boolean; readonly from?: string | undefined },
   answer: (text: string, line: number) => string,
 ): Promise<number> {
   let lines = 0;

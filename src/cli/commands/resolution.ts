@@ -88,7 +88,7 @@ function resolutionText(
     ],
     [
       "record",
-      `${n(record)} s at this setting: ${averages === 1 ? `1 segment of ${n(segment)} s` : `${averages} segments of ${n(segment)} s averaged, ${share} % of each shared`}, the speed held still`,
+      `${n(record)} s at this setting: ${averages === 1 ? "1 segment" : `${averages} segments averaged, ${share} % of each shared`}, the speed held still`,
     ],
     ["beat", `one swell every ${n(beat)} s`],
   ];

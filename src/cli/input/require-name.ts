@@ -20,14 +20,21 @@ const VALUE = /(?:[:=|\t@]|\s\s|\b(?:at|speed)\s|(?:^|[\s-])[HVA]\s)\s*[+\u2212-
 const COUNTED = /\d\s*([^\s\d,;:|()[\]=-][^\s,;:|()[\]=]*)(?=(?:\s+([^\s,;:|()[\]=]+))?)/g;
 
 /** A speed in other languages than the units of the library are: U/min, tr/min, /min, min-1, Upm. */
-const TURNS = /^\p{L}{0,5}\.?\/(?:min|\u043c\u0438\u043d)\p{L}*\.?$|^min\.?\^?[-\u2212\u207b][1\u00b9]$|^[ut]\.?p\.?m\.?$/iu;
+const TURNS =
+  /^\p{L}{0,5}\.?\/(?:min|\u043c\u0438\u043d)\p{L}*\.?$|^min\.?\^?[-\u2212\u207b][1\u00b9]$|^[ut]\.?p\.?m\.?$/iu;
 
 /** Units of a signal or a level, as no machine is named. */
 const SIGNAL = /^(?:[um\u00b5\u03bc]V|mA|%|dB)$/;
 
 /** Whether a number with these words behind it has a unit; `1 in hall B` has none. */
 function isCounted(word: string, next: string | undefined): boolean {
-  if (findFrequencyUnit(word) !== undefined || TURNS.test(word) || SIGNAL.test(word) || findDetector(word) !== undefined) return true;
+  if (
+    findFrequencyUnit(word) !== undefined ||
+    TURNS.test(word) ||
+    SIGNAL.test(word) ||
+    findDetector(word) !== undefined
+  )
+    return true;
   const hasDetector = next !== undefined && findDetector(next) !== undefined;
   if (findUnit(word) !== undefined) return word !== "in" || next === undefined || hasDetector;
   return word === "V" && hasDetector;

@@ -68,7 +68,15 @@ describe("a record of which the running speed is known", () => {
     const verdict = ({ out, err, code }: typeof inWords) => {
       if (out === "") return [code, err.replace(/received.*/s, "")];
       const { judgement, levels, cautions } = JSON.parse(out);
-      return [code, judgement.headline, judgement.scheme, judgement.possible, judgement.band, levels[0].value, cautions];
+      return [
+        code,
+        judgement.headline,
+        judgement.scheme,
+        judgement.possible,
+        judgement.band,
+        levels[0].value,
+        cautions,
+      ];
     };
     expect(verdict(byOption)).toEqual(verdict(inWords));
   });
