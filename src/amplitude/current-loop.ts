@@ -34,7 +34,7 @@ export interface LoopLimits {
   readonly lowFault: number;
   /** Down to this the signal still measures. */
   readonly lowest: number;
-  /** Up to this the signal still measures. */
+  /** Up to this the signal still measures; at it the loop is at its end, and the vibration may be higher. */
   readonly highest: number;
   /** At this and above it the loop has failed. */
   readonly highFault: number;
@@ -68,7 +68,7 @@ export interface LoopCurrent {
 export interface CurrentLoop {
   /**
    * The reading for a current in mA. A current below 4 mA that is no fault reads as the start of the range, one
-   * above the highest measuring current as that current, and `state` says so.
+   * at or above the highest measuring current as that current, and `state` says so.
    *
    * @throws {@link VeladisError} `sensor-fault` at the fault limits and beyond, or as {@link convertAmplitude}
    */
@@ -162,7 +162,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
     }
     const { lowFault, lowest, highest, highFault } = requireLimits(limits);
     const stateOf = (current: number): LoopState =>
-      current < 4 ? "below range" : current > highest ? "above range" : "in range";
+      current < 4 ? "below range" : raised(current) >= highest ? "above range" : "in range";
     return Object.freeze({
       reading(milliamperes: number, as: ReadingTypeText = type, options?: ConvertOptions): LoopReading {
         const current = requireFinite(milliamperes, "a loop current in mA", { parameter: "milliamperes" });

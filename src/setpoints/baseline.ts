@@ -85,7 +85,7 @@ export interface Baseline {
  * Distance from the median, in robust spreads, beyond which a reading is flagged: the modified z-score of Iglewicz and
  * Hoaglin (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17; from memory).
  */
-const OUTLYING = 3.5;
+export const OUTLYING = 3.5;
 
 const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Object.freeze({
   as: true,

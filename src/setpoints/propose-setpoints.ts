@@ -25,6 +25,7 @@ import { placedSetpoint } from "./placed-setpoint";
 import type { Proposal } from "./proposal";
 import { type ProposalRequest, requireRequest } from "./proposal-request";
 import { raisedSetpoints } from "./raised";
+import { readingsAtTrip } from "./readings-at-trip";
 import { setpointRules } from "./reason";
 import { fixedHertz, runningSpeed } from "./running-speed";
 import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-targets";
@@ -180,7 +181,11 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     ];
     const sources = used.map(({ source }) => source);
     const provenance = worstProvenance(sources.map((one) => one.provenance));
-    warnings.unshift(...firstWarnings(alarm, trip, base), ...uncertainWarnings({ alarm, trip }, base));
+    warnings.unshift(
+      ...firstWarnings(alarm, trip, base),
+      ...readingsAtTrip(trip, statistics, inDevice),
+      ...uncertainWarnings({ alarm, trip }, base),
+    );
     warnings.push(
       ...caseWarnings({ limits, used, base, statistics, as, alarm: alarm ?? alarmWanted }),
       ...ofModes,

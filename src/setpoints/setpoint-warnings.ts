@@ -35,6 +35,7 @@ export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "uncertain setpoint": "baseline or limits have an uncertainty of their own, and so has what is set from them",
   "alarm not below trip": "the alarm is at or above the trip, so that the machine trips without a warning before it",
   "alarm stays set": "once set, the alarm would not clear at the level that the machine runs at",
+  "readings at trip": "readings of the baseline have already reached the trip",
   "trip stays set": "once set, the trip would not clear at the level that the machine runs at",
   "alarm in noise": "the alarm lies below the noise floor of the sensor",
   "alarm in scatter": "the alarm lies within the scatter of the baseline",

@@ -82,8 +82,8 @@ function requireAverages({ averages = 1, overlap = 0.5 }: ResolvingOptions): { a
 /**
  * The settings of a spectrum that tell two frequencies apart: spacing of its lines, length of its record, number of lines.
  *
- * Two tones show as two lines, wherever they fall between the lines and whatever their phases, when they lie the main lobe
- * of the window and two lines more apart: 4 lines of a Hann window, 3 of a rectangular one, 7 of a flat top. The customary
+ * Two tones show as two lines, wherever they fall between the lines and whatever their phases, when they lie half the
+ * main lobe of the window and two lines more apart: 4 lines of a Hann window (2 + 2), 3 of a rectangular one, 7 of a flat top. The customary
  * twice the noise bandwidth (3 lines of Hann; common practice, no source) will do for two of about one size alone.
  *
  * @throws {@link VeladisError} `out-of-range` for two that are equal, for one above the highest frequency, and for more

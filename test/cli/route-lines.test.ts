@@ -54,6 +54,8 @@ describe("the place of a line", () => {
     "P-7: DE-H 12, DE-V: 2.2 mm/s rms", "P-7: DE-H = 12, DE-V: 2.2 mm/s rms", "P-7:12, DE-V: 2.2 mm/s rms", "DE-H 98 mV pk, DE-V: 2.2 mm/s rms",
     "DE-H\t12\tDE-V\t2.2 mm/s rms", "DE-H 12 pk, DE-V: 2.2 mm/s rms",
     "Fan 8 at 2980 rpm: 40 um pp", "Fan 8 50 Hz: 40 um pp", "Fan 8 at 2980: 40 um pp", "Fan 8 (2980 r/min)\tDE\t40 um pp",
+    "Motor 400 kW 3570 r/min DE: 40 um pp", "Fan 1485 U/min: 40 um pp", "Fan 1485 1/min DE: 40 um pp", "Fan 1485 min-1: 40 um pp", "Fan 1485/min: 40 um pp",
+    "Fan 1485 tr/min: 40 um pp", "Fan 1485 Upm: 40 um pp", "Fan 8 1485 r / min: 40 um pp", "Motor 4 pole 1485 r/min: 40 um pp",
   ])("a reading or a speed in the place refuses %j", (line) => {
     expect(codeOf(() => place(line))).toBe("syntax");
   });
@@ -63,10 +65,18 @@ describe("the place of a line", () => {
     "Fan 8",
     "Turbine 1 bearing 2",
     "Turbine 1 in hall 3",
+    "Motor 400 kW DE",
+    "Pump 1 / Motor 2",
+    "Mill 3 minor bearing",
     "2026-03-04 12:30 Fan 8",
     "04.03.2026, Fan 8 V",
   ])("%j is a name", (name) => {
     expect(place(`${name}: 4.1 mm/s rms`)).toEqual([name, "4.1 mm/s rms"]);
+  });
+
+  it.each(["Motor 400 kW 3570 r/min DE", "Fan 1485 U/min"])("%s beside another --at is refused", async (name) => {
+    const { rows, code } = await route(`${name}: 40 um pp\n`, "--at", "740 r/min");
+    expect([code, rows[0]?.at(-1)]).toEqual([2, "REFUSED"]);
   });
 
   it("so does a heading, and a line that is piped in", async () => {
@@ -177,4 +187,53 @@ describe("names that are none", () => {
       expect((await veladis(["judge", written, ...pump])).code).toBe(0);
     },
   );
+});
+
+/** People number bearings with # in front; # also begins remarks: a line that may be either is not passed over. */
+describe("a line that begins with # and ends in a reading", () => {
+  const both = [
+    "#3 brg: 22 mm/s rms",
+    "#3\t22 mm/s rms",
+    "# 3 brg: 22 mm/s",
+    "#3 brg: 22 mm/s rms at 25 Hz",
+    "#3 brg: 22 mm/s rms to in/s pk",
+    "#3 brg: 22 mm/s rms, speed 1485 r/min",
+    "#3 brg: DE-H 3.1, DE-V 22 mm/s rms",
+    "#3: 12 mA of 0 to 20 mm/s rms",
+    "#3: 22,5 mm/s rms",
+    "#22 mm/s rms",
+  ];
+
+  it.each(both)("%s is refused in routes and in lines", async (line) => {
+    const { rows, err, code } = await route(`fan: 4 mm/s rms\n${line}\n`);
+    expect([rows.length, code, err]).toEqual([
+      2,
+      2,
+      expect.stringContaining("a reading or a remark: # begins a remark"),
+    ]);
+    for (const args of [
+      ["--to", "in/s pk"],
+      ["judge", ...pump],
+    ]) {
+      const piped = await veladis(args, `1 mm/s rms\n${line}\n`);
+      expect([piped.code, piped.err]).toEqual([2, expect.stringContaining("a reading or a remark")]);
+    }
+  });
+
+  it("a bare number is a reading where --from says what it is", async () => {
+    const { err, code } = await route("fan: 4\n#3 brg: 22\n", "--from", "mm/s rms");
+    expect([code, err]).toEqual([2, expect.stringContaining("a reading or a remark")]);
+    expect((await route("# round of 3 March 2026\nfan: 4\n", "--from", "mm/s rms")).code).toBe(0);
+  });
+
+  it.each([
+    "# pump A: 250 kW motor, 2980 r/min",
+    "# gear drive, 1490 to 610 r/min, 22 teeth on the pinion",
+    "# limit is 4.5 mm/s rms by the maker's list",
+    "# round of 3 March 2026, hall 2",
+    "#",
+  ])("%s stays a remark", async (line) => {
+    expect((await route(`${line}\nfan: 4 mm/s rms\n`)).code).toBe(0);
+    expect((await veladis(["judge", ...pump], `${line}\n1 mm/s rms\n`)).code).toBe(0);
+  });
 });

@@ -47,11 +47,43 @@ describe("--fail-from of a table", () => {
     const args = ["--column", "v", "--from", "mA", "--loop", "0 to 5 mm/s rms", ...asked];
     const { code, err } = await veladis(["table", file(`v\n12\n${current}\n20.1\n`), ...args]);
     expect([code, plain(err)]).toEqual([1, expect.stringContaining("reached 1 row by --fail-from D")]);
-    expect(plain(err)).toContain("1 of them refused, with a loop beyond its range or failed");
+    expect(plain(err)).toContain("1 of them refused, beyond the range or of a failed loop");
     const within = await veladis(["table", file("v\n12\n20.1\n"), ...args]);
     expect([within.code, within.err.includes("of them refused")]).toEqual([0, false]);
     const judgeArgs = ["judge", "--loop", "0 to 5 mm/s rms", ...asked];
     expect((await veladis(judgeArgs, `${current} mA\n`)).code).toBe(1);
+  });
+
+  // what is said of a reading beyond its range is that it may be worse: common practice, no source
+  it.each([
+    ["above its range, as a text", "2.1 mm/s rms (above range)"],
+    ["below its range, as a text", "2.1 mm/s rms (below range)"],
+    ["OL", "OL"],
+    ["OL with a unit", "OL mm/s rms"],
+    ["more than", "> 20 mm/s rms"],
+    ["over range", "over range"],
+  ])("a cell that says %s is refused and reaches every zone, with --keep-going too", async (_, cell) => {
+    const asked = ["--machine", "pump 250 kW 2980 r/min category I", "--fail-from", "D", "--keep-going"];
+    const { code, err, out } = await veladis(["table", file(`v\n1 mm/s rms\n${cell}\n`), "--column", "v", ...asked]);
+    expect([code, plain(err)]).toEqual([1, expect.stringContaining("reached 1 row by --fail-from D")]);
+    expect([out.split("\n").length, err]).toEqual([3, expect.stringContaining("sensor-fault")]);
+  });
+
+  it.each(["OL", ">20", "inf", "1e999", "over range"])("a bare cell %s in a column is counted alike", async (cell) => {
+    expect(await exit(`v\n1\n${cell}\n`, "--fail-from", "D", "--keep-going")).toEqual([1, "1"]);
+  });
+
+  it.each([
+    ["OL", 1],
+    ["DE: OL", 1],
+    ["> 20 mm/s rms", 1],
+    ["Pump 3, DE-H: over range", 1],
+    ["DE-H 3.1, DE-V OL mm/s rms", 1],
+    ["Overflow pump: n/a", 0],
+    ["OL 3: n/a", 0],
+  ])("a line %s beside --fail-from and --keep-going exits %i", async (line, code) => {
+    const asked = ["--machine", "pump 250 kW 2980 r/min category I", "--fail-from", "D", "--keep-going"];
+    expect((await veladis(["judge", ...asked], `1 mm/s rms\n${line}\n`)).code).toBe(code);
   });
 
   it("no row that was judged is no gate passed", async () => {

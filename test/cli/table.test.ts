@@ -248,7 +248,7 @@ describe("refused rows", () => {
       "7,not-a-number",
       "8,not-a-number",
       "9,length-mismatch",
-      "10,not-finite",
+      "10,sensor-fault",
       "11,not-a-number",
       'h",x',
       "",

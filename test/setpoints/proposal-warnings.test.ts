@@ -335,3 +335,46 @@ describe("which peak a table in peak means", () => {
     );
   });
 });
+
+/** Counted by hand in the readings themselves. */
+describe("readings of the baseline that have reached the trip", () => {
+  const quiet = [2, 1.9, 2.1, 2, 1.95, 2.05, 2, 1.9, 2.1, 2, 2.02, 1.98, 2, 1.97, 2.03, 2, 2.01, 1.99, 2, 2];
+  const of = (readings: readonly number[], as = "mm/s rms") =>
+    texts({ baseline: baseline(readings, { as: as as "mm/s rms" }), limits })["readings at trip"];
+
+  it("are counted", () => {
+    expect(of([...quiet, 8, 9.1])).toBe(
+      "2 of 22 readings of the baseline stand at or above the trip of 8.00 mm/s rms, the highest at 9.10: it would have tripped the machine there; look at each",
+    );
+    expect(of([...quiet, 9.1, 7.9])).toContain("1 of 22 readings of the baseline stand at or above");
+  });
+
+  it("are told in the unit of the trip", () => {
+    const inches = [...quiet, 8, 9.1].map((value) => value / 25.4);
+    const told = proposeSetpoints({
+      baseline: baseline(inches, { as: "in/s rms" }),
+      limits,
+      device: { step: "0.1 mm/s rms" },
+    });
+    expect(told.warnings.find(({ code }) => code === "readings at trip")?.text).toContain("2 of 22 readings");
+  });
+
+  it("are told without a number where the scatter reaches the trip", () => {
+    expect(of([2, 6, 4, 1, 7, 3, 9, 5, 2, 4, 8.5, 3])).toContain(
+      "readings of the baseline stand at or above the trip of 8.00 mm/s rms, the highest of 12 at 9.00",
+    );
+  });
+
+  it("are none below it, of one reading, and where the whole baseline is at the trip, which is told", () => {
+    expect(of([...quiet, 7.9])).toBeUndefined();
+    expect(texts({ baseline: "2 mm/s rms", limits })["readings at trip"]).toBeUndefined();
+    const above = texts({
+      baseline: baseline(
+        quiet.map((one) => one + 10),
+        { as: "mm/s rms" },
+      ),
+      limits,
+    });
+    expect([above["readings at trip"], above["trip at once"] !== undefined]).toEqual([undefined, true]);
+  });
+});

@@ -1,13 +1,9 @@
 import { VeladisError } from "../../core/index";
 import type { Io } from "../input/io";
 import { linesOf } from "../input/lines";
+import { isRemark } from "../input/remark";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
-
-/** Whether a line says nothing: blank, or a remark. */
-export function isRemark(text: string): boolean {
-  return text.trim() === "" || text.startsWith("#");
-}
 
 /**
  * Answers each line of standard input as it comes; refused ones go to standard error with their number.
@@ -17,22 +13,26 @@ export function isRemark(text: string): boolean {
  */
 export async function answerLines(
   io: Io,
-  { json, keepGoing }: { readonly json: boolean; readonly keepGoing: boolean },
+  {
+    json,
+    keepGoing,
+    from,
+  }: { readonly json: boolean; readonly keepGoing: boolean; readonly from?: string | undefined },
   answer: (text: string, line: number) => string,
 ): Promise<number> {
   let lines = 0;
   let refused = 0;
   for await (const { number, text } of io.piped === undefined ? [] : linesOf(io.piped)) {
-    if (isRemark(text)) continue;
-    lines++;
     try {
+      if (isRemark(text, { bare: from !== undefined })) continue;
+      lines++;
       await io.out(answer(text, number));
     } catch (error) {
       refused++;
       io.err(failureText(error, json, { line: number }));
     }
   }
-  if (lines === 0) {
+  if (lines + refused === 0) {
     throw new VeladisError("missing-option", {
       expected: "at least one line with a reading, piped in",
       received: "nothing",

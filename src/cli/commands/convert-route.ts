@@ -4,6 +4,7 @@ import { assumedText } from "../../reading/index";
 import type { Io } from "../input/io";
 import { type Line, linesOf } from "../input/lines";
 import { inputStream } from "../input/open-file";
+import { isRemark } from "../input/remark";
 import { RouteHeadings, unusedHeading } from "../input/route-headings";
 import { stateNotes } from "../input/state-at-reading";
 import { answersOf, numberText } from "../print/answer";
@@ -14,7 +15,6 @@ import { failureText } from "../print/failure";
 import { stateText } from "../print/state-text";
 import { textTable } from "../print/text-table";
 import { knownUncertainty, uncertaintyNote } from "../print/uncertain";
-import { isRemark } from "./answer-lines";
 import type { ConvertSettings } from "./convert-settings";
 import { type Placed, placedSentences } from "./placed-sentences";
 
@@ -80,10 +80,10 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
     if (heading !== undefined) refuse(unusedHeading(heading), heading.number, heading.text.trim(), "");
   };
   for await (const line of linesOf(stream)) {
-    if (isRemark(line.text)) continue;
-    refuseUnused(line);
     let heading = "";
     try {
+      if (isRemark(line.text, { bare: settings.from !== undefined })) continue;
+      refuseUnused(line);
       const headed = headings.under(line);
       if (headed === undefined) continue;
       heading = headed.heading;

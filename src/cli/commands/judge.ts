@@ -11,6 +11,7 @@ import {
   type Verdict,
 } from "../../severity/index";
 import type { Io } from "../input/io";
+import { overRangeOr } from "../input/over-range";
 import { type ReadAtState, readAtState } from "../input/state-at-reading";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
@@ -219,8 +220,9 @@ export async function judgeReadings(
   const code = await answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) => {
     try {
       return answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {});
-    } catch (error) {
-      // of a loop beyond its range or failed the vibration may be anything
+    } catch (refused) {
+      const error = overRangeOr(refused, text);
+      // beyond a range, or of a failed loop, the vibration may be anything
       reached ||= values["fail-from"] !== undefined && error instanceof VeladisError && error.code === "sensor-fault";
       throw error;
     }

@@ -146,7 +146,7 @@ export const overallPage = {
     lines: { argument: "<n>", help: "how many lines of the spectrum", example: "3", otherwise: "5" },
     speed: {
       argument: "<speed>",
-      help: "shaft speed, for the lines at its multiples",
+      help: "shaft speed, for the lines at its multiples; also of the machine that is judged, where its words say none",
       example: '"2960 r/min"',
     },
     orders: {

@@ -54,7 +54,11 @@ function swell([{ reading: one }, { reading: other }]: readonly [Tone, Tone]) {
   };
 }
 
-function resolutionText(settings: ResolvingSettings, swelling: ReturnType<typeof swell>, digits: number): string {
+function resolutionText(
+  settings: ResolvingSettings,
+  swelling: ReturnType<typeof swell>,
+  { digits, overlap }: { readonly digits: number; readonly overlap: number },
+): string {
   const {
     difference,
     window,
@@ -72,6 +76,7 @@ function resolutionText(settings: ResolvingSettings, swelling: ReturnType<typeof
     beat,
   } = settings;
   const n = (value: number): string => significant(value, digits);
+  const share = Number((100 * overlap).toPrecision(6));
   // what an analyser is set to is told as it is set
   const plain = (value: number): string => `${Number(value.toPrecision(6))}`;
   const rows: [string, string][] = [
@@ -84,7 +89,7 @@ function resolutionText(settings: ResolvingSettings, swelling: ReturnType<typeof
     ],
     [
       "record",
-      `${n(record)} s for ${averages} ${averages === 1 ? "segment" : "segments averaged"}, the speed held still`,
+      `${n(record)} s at this setting: ${averages === 1 ? "1 segment" : `${averages} segments averaged, ${share} % of each shared`}, the speed held still`,
     ],
     ["beat", `one swell every ${n(beat)} s`],
   ];
@@ -116,16 +121,17 @@ export async function printResolution(given: ParsedOptions<typeof resolutionPage
   const digits = digitsOf(values.digits);
   const tones = [toneOf(first), toneOf(second)] as const;
   const swelling = swell(tones);
+  const overlap = shareOf(values.overlap);
   const settings = resolvingSettings(tones[0], tones[1], {
     highest: frequency(requireOption(given, "highest")),
     window: values.window as WindowName,
     averages: parseNumeral(values.averages, "a number of averages"),
-    overlap: shareOf(values.overlap),
+    overlap,
   });
   await io.out(
     values.json
       ? jsonLine("resolving settings", settings, swelling && { swells: swelling })
-      : resolutionText(settings, swelling, digits),
+      : resolutionText(settings, swelling, { digits, overlap }),
   );
   return exitCodes.done;
 }

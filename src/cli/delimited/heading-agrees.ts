@@ -4,7 +4,7 @@ import type { FrequencyUnitSymbol } from "../../frequency/index";
 import { parsedType, type ReadingType } from "../../reading/index";
 import { type UnitSymbol, units } from "../../units/index";
 import { headingSays, type Said } from "./heading-says";
-import { plainSignal, signalUnitsIn } from "./heading-spellings";
+import { isSameSignal, signalUnitsIn } from "./heading-spellings";
 import type { TimeUnitSymbol } from "./time-units";
 import type { WrittenAs } from "./written-as";
 
@@ -53,7 +53,7 @@ function quantityDiffers({ unit, level, frequency, isTime }: ColumnTold, { quant
 
 function unitDiffers(told: ColumnTold, said: Said): boolean {
   const { written, unit, level, frequency, time, signal, axis } = said;
-  if (signal !== undefined) return told.signal === undefined || plainSignal(told.signal) !== plainSignal(signal);
+  if (signal !== undefined) return told.signal === undefined || !isSameSignal(signal, told.signal);
   if (told.signal !== undefined && (unit ?? level) !== undefined) return true;
   if (said.overTime) return told.isWaveform === "taken";
   if (axis !== undefined)
@@ -101,7 +101,7 @@ export function contradicted(told: ColumnTold, says: readonly Said[]): Said | un
 function otherSignal({ signal }: ColumnTold, heading: string): Said | undefined {
   if (signal === undefined) return undefined;
   const named = signalUnitsIn(heading).map((written) => ({ written, signal: written }));
-  return allDiffer(named, (one) => plainSignal(one.written) !== plainSignal(signal));
+  return allDiffer(named, (one) => !isSameSignal(one.written, signal));
 }
 
 /** The error for a heading that says something else than what was told. */

@@ -90,34 +90,49 @@ export function levelWordIn(heading: string): string | undefined {
 }
 
 const signal =
-  /(?:^|[^\p{L}])((?:[munµμ]V|mv|MV|(?:milli|micro)?volts?|mA|milliamps?|pC|ADC|counts)(?:\/[\p{L}\d/]+)?|V\/[\p{L}\d/]+)(?=$|[^\p{L}])|\[\s*(V)\s*\]/u;
+  /(?:^|[^\p{L}])((?:[munµμ]V|mv|MV|(?:(?:milli|micro)[ -]?)?volts?|mA|milliamps?|pC|ADC|counts)(?:\/[\p{L}\d/]+)?|V\/[\p{L}\d/]+)(?=$|[^\p{L}])|\[\s*(V)\s*\]/u;
+
+/** Volts, amperes and shares in words, in any prefix and letters; `amp` may be an amplitude, but not beside a signal. */
+const volts = String.raw`(?:(?:nano|micro|milli|centi|kilo|mega)[ -]?|[nu\u00b5\u03bcmk])?volts?`;
+const others = String.raw`(?:(?:nano|micro|milli|kilo)[ -]?|[nu\u00b5\u03bcmk])?amp(?:s|[e\u00e8]re?s?)?|pct|per ?cent(?:age)?|prozent|voltages?`;
+const inVolts = new RegExp(`(?<![\\p{L}\\d])${volts}(?!\\p{L})`, "iu");
+const inWords = new RegExp(`(?<!\\p{L})(?:${volts}|${others})(?!\\p{L})`, "giu");
 
 /** The unit of a signal that a heading names, which no level is in; V alone is as often a direction, but for `[V]`. */
 export function signalIn(heading: string): string | undefined {
   const [, unit, volt] = signal.exec(heading) ?? [];
-  return unit ?? volt;
+  return unit ?? volt ?? inVolts.exec(heading)?.[0];
 }
 
-const ofDetector = "(?:true )?(?:pk|pp|p-p|peak|rms|avg)";
-const unitOfSignal = "[num\u00b5\u03bc]?[VA]|(?:milli|micro)?(?:volts?|amp(?:ere)?s?)|%|per ?cent|counts|pC";
+const ofDetector = "(?:true )?(?:[Pp][Kk]|[Pp]-?[Pp]|[Pp]eak|PEAK|[Rr][Mm][Ss]|[Aa]vg|AVG|[Dd][Cc]|AC)";
+const unitOfSignal = "[pnum\u00b5\u03bckM]?[VA]|[mk]v|ma|KV|%|counts|pC";
 const signalPlace = new RegExp(
-  `(?:^|[([{<,;/|_]|(?<!\\p{L})in )\\s*(${unitOfSignal})(?:[ _]${ofDetector}.*)?\\s*(?=$|[)\\]}>,;|/])|(?<![\\p{L}\\d])(${unitOfSignal})[ _-]?${ofDetector}(?!\\p{L})|(%)`,
+  `(?:^|[([{<,;/|_]|(?<!\\p{L})in )\\s*(${unitOfSignal})(?:[ _-]${ofDetector}.*)?\\s*(?=$|[)\\]}>,;|/])|(?<![\\p{L}\\d])(${unitOfSignal})[ _-]?${ofDetector}(?!\\p{L})|(%)`,
   "gu",
 );
 
 /** All units of a signal that stand in a heading where a unit does, for a column that is known to be a signal: V too. */
 export function signalUnitsIn(heading: string): string[] {
-  return [...heading.matchAll(signalPlace)].map(([, placed, typed, share]) => (placed ?? typed ?? share) as string);
+  const symbols = [...heading.matchAll(signalPlace)].map(
+    ([, placed, typed, share]) => (placed ?? typed ?? share) as string,
+  );
+  return [...symbols, ...[...heading.replaceAll("_", " ").matchAll(inWords)].map(([word]) => word)];
 }
 
 /** One spelling for all of a unit of a signal: `volts` is V, and `per cent` is %. */
-export function plainSignal(unit: string): string {
+function plainSignal(unit: string): string {
   const plain = unit
     .toLowerCase()
-    .replace(/^milli/, "m")
-    .replace(/^micro|^[\u00b5\u03bc]/, "u");
+    .replace(/^(milli|kilo|nano)[ -]?/, (prefix) => prefix[0] as string)
+    .replace(/^micro[ -]?|^[\u00b5\u03bc]/, "u");
   return plain
     .replace(/volts?$/, "v")
-    .replace(/amp(?:ere)?s?$/, "a")
-    .replace(/^per(?: ?cent)?$/, "%");
+    .replace(/amp(?:[e\u00e8]re?)?s?$/, "a")
+    .replace(/^(?:per(?: ?cent(?:age)?)?|pct|prozent)$/, "%");
+}
+
+/** Whether a heading's unit of a signal is the one that is told; a voltage is one in any volts. */
+export function isSameSignal(written: string, told: string): boolean {
+  const [a, b] = [plainSignal(written), plainSignal(told)];
+  return a === b || (/^voltages?$/.test(a) && /v$/.test(b));
 }

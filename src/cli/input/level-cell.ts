@@ -1,5 +1,6 @@
 import { plainNumeral, shown, VeladisError } from "../../core/index";
 import { PLUS_MINUS } from "../../reading/index";
+import { isOverRange } from "./over-range";
 
 /** What stands in a row in the place of what was to be read. */
 export interface Unread {
@@ -17,7 +18,6 @@ export type NeverLeftOut = "over range" | "decimals" | "unit" | "uncertainty" | 
 /** What a cell says where there was no good signal. */
 export const faultWord = /^(?:fault|nan)?$/i;
 
-const overRange = /^(?:\+?(?:[o0]\.?l\.?|ovl|over|over[ -]?(?:load|range|flow)|inf(?:inity)?)|>.*)$/i;
 const otherwiseWritten = { comma: /^[+-]?\d*\.\d+$/, point: /^[+-]?\d*,\d+$/ } as const;
 
 /** A level with its uncertainty, which is no bad one. */
@@ -37,7 +37,7 @@ export function levelCell(cell: string, decimalComma: boolean): number | Unread 
   const pointed = decimalComma ? (text.includes(".") ? "" : text.replace(",", ".")) : text;
   const value = plainNumeral.test(pointed) ? Number(pointed) : Number.NaN;
   if (Number.isFinite(value)) return value;
-  if (value === Number.POSITIVE_INFINITY || overRange.test(text)) return { what: cellShown(text), never: "over range" };
+  if (isOverRange(pointed) || isOverRange(text)) return { what: cellShown(text), never: "over range" };
   if (otherwiseWritten[decimalComma ? "comma" : "point"].test(text))
     return { what: cellShown(text), never: "decimals" };
   return uncertain.test(text) ? { what: cellShown(text), never: "uncertainty" } : { what: cellShown(text) };

@@ -16,15 +16,25 @@ const DECIMAL = /\d[.,]\d|(?:^|[\s(:=])[.,]\d|[\u00bc-\u00be\u2150-\u215e]/;
 /** A number behind a colon, a bar, a tab, several blanks, `=`, `at`, a speed, or the direction of a point. */
 const VALUE = /(?:[:=|\t@]|\s\s|\b(?:at|speed)\s|(?:^|[\s-])[HVA]\s)\s*[+\u2212-]?\d/i;
 
-/** A number and the word behind it. */
-const COUNTED = /\d\s*([^\s\d,;:|()[\]=-][^\s,;:|()[\]=]*)(?:\s+([^\s,;:|()[\]=]+))?/g;
+/** A number and the word behind it, with the one that follows, which may be a number with a word of its own. */
+const COUNTED = /\d\s*([^\s\d,;:|()[\]=-][^\s,;:|()[\]=]*)(?=(?:\s+([^\s,;:|()[\]=]+))?)/g;
+
+/** A speed in other languages than the units of the library are: U/min, tr/min, /min, min-1, Upm. */
+const TURNS =
+  /^\p{L}{0,5}\.?\/(?:min|\u043c\u0438\u043d)\p{L}*\.?$|^min\.?\^?[-\u2212\u207b][1\u00b9]$|^[ut]\.?p\.?m\.?$/iu;
 
 /** Units of a signal or a level, as no machine is named. */
 const SIGNAL = /^(?:[um\u00b5\u03bc]V|mA|%|dB)$/;
 
 /** Whether a number with these words behind it has a unit; `1 in hall B` has none. */
 function isCounted(word: string, next: string | undefined): boolean {
-  if (findFrequencyUnit(word) !== undefined || SIGNAL.test(word) || findDetector(word) !== undefined) return true;
+  if (
+    findFrequencyUnit(word) !== undefined ||
+    TURNS.test(word) ||
+    SIGNAL.test(word) ||
+    findDetector(word) !== undefined
+  )
+    return true;
   const hasDetector = next !== undefined && findDetector(next) !== undefined;
   if (findUnit(word) !== undefined) return word !== "in" || next === undefined || hasDetector;
   return word === "V" && hasDetector;
@@ -37,7 +47,7 @@ function isCounted(word: string, next: string | undefined): boolean {
  * @throws {@link VeladisError} `syntax`
  */
 export function requireName(place: string): void {
-  const plain = place.replace(MOMENT, "-");
+  const plain = place.replace(MOMENT, "-").replace(/\s*\/\s*/g, "/");
   const isName =
     !DECIMAL.test(plain) &&
     !VALUE.test(plain) &&

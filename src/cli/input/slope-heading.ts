@@ -1,10 +1,12 @@
 import { shown, VeladisError } from "../../core/index";
 import { headingSays } from "../delimited/heading-says";
 
-/** Decibels an octave, as people write them. */
-const AN_OCTAVE = /\bdb ?(?:\/|per |an |a )? ?oct(?:aves?)?\b/gi;
-/** Words that tell of another measure of a slope, or of half of one. */
-const ANOTHER = /\b(?:n|db|dec|decades?|oct|octaves?|per|exponents?|powers?|log)\b/i;
+/** Decibels an octave, as people write them, with the letter of a slope before it or not: `N [dB/oct]`. */
+const AN_OCTAVE =
+  /\b(?:n\s*[=:,]?\s*[([{<]?\s*)?db ?(?:\/|per |pro |an |a )? ?(?:octaves?|oct|okt(?:aven?)?)(?!\p{L})/giu;
+/** Words that tell of another measure of a slope, or of half of one; a number may stand right before them, as in `10log`. */
+const ANOTHER =
+  /(?<!\p{L})(?:n|db|dec|de[ck]ad\p{L}*|okt\p{L}*|oct\p{L}*|per|pro|exponents?|powers?|log(?:s|\d+|arithm\p{L}*)?|ln|lg|ld|hz)(?!\p{L})/iu;
 /** What stands in a unit and in no words. */
 const SIGNS = /[/*^%+=~\u00b7\u00b0\u00d7]/;
 /** Brackets with something in them. */

@@ -6,7 +6,7 @@ import { type UnitSymbol, units } from "../../units/index";
 import { isReached } from "../options/fail-from";
 import { judgeOf } from "../options/judge-of";
 import { statedScheme } from "../options/named-scheme";
-import { oneSpeed } from "../options/one-speed";
+import { oneSpeed, withSpeed } from "../options/one-speed";
 import { judgementText } from "../print/judgement-text";
 import { tableNotes } from "../print/table-notes";
 
@@ -108,12 +108,13 @@ interface JudgedRecord {
 export async function recordJudge({
   unit,
   scheme: name,
-  machine,
+  machine: words,
   confirmed,
   background,
   speed: told,
 }: JudgedRecord): Promise<RecordJudge> {
-  const speed = oneSpeed(told, machine);
+  const speed = oneSpeed(told, words);
+  const machine = withSpeed(words, told);
   const scheme = typeof name === "object" ? name : await statedScheme(name, machine, confirmed);
   const all = confirmed === undefined ? {} : { schemes: confirmed };
   const { quantity } = units[unit];

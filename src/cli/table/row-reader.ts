@@ -1,7 +1,7 @@
-import { isSignal, signalReading } from "../../amplitude/index";
+import { isSignal } from "../../amplitude/index";
 import { cachedWithRefusals, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
-import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
+import { type Amplitude, agreedHertz, writtenValue } from "../../reading/index";
 import { pointedWords } from "../delimited/decimal-words";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { pointed, requireNoneInColumn } from "../delimited/number-cell";
@@ -9,8 +9,9 @@ import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf, unitBelow } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
-import { measured, requireMeasured } from "../input/signal-column";
+import { measured } from "../input/signal-column";
 import { numberIn } from "./cell-number";
+import { readCell, readingIn } from "./reading-cell";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, signalOf, type TableSettings } from "./settings";
 import { unitCheck } from "./unit-check";
@@ -170,7 +171,7 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
   const headings = headingsOf(header, units, settings.written);
   const requireUnit = unitCheck(header, headings, value, settings);
   const signal = signalOf(settings);
-  const plain = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
+  const plain = (cells: Cells): number => readCell(cells[value] as string, (cell) => numberIn(cell, decimalComma));
   const number = signal === undefined ? plain : (cells: Cells): number => measured(signal, plain(cells));
   const signalIn = (cells: Cells): string | undefined =>
     signal === undefined || !settings.explain ? undefined : `${plain(cells)} ${signal.words}`;
@@ -197,12 +198,14 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
         received: "a detector alone",
       });
     }
-    const read = (cells: Cells): RowFacts => {
-      const written = (cells[value] as string).trim();
+    const readingOf = (text: string): readonly [cell: string, reading: Amplitude] => {
+      const written = text.trim();
       requireNoneInColumn(written, "a reading");
       const cell = decimalComma ? pointed(written) : written;
-      const ofSignal = isSignal(cell);
-      const said = ofSignal ? requireMeasured(signalReading(cell, settings.source), shown(cell)) : parseAmplitude(cell);
+      return [cell, readingIn(cell, settings.source)];
+    };
+    const read = (cells: Cells): RowFacts => {
+      const [cell, said] = readCell(cells[value] as string, readingOf);
       const { level, unit } = said;
       const told = at?.(cells);
       const type = level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`;
@@ -212,7 +215,7 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
         type,
         hertz: agreedHertz(said.hertz, told === undefined ? undefined : { hertz: told }),
         machine: machine(cells),
-        signal: ofSignal ? cell : undefined,
+        signal: isSignal(cell) ? cell : undefined,
       };
     };
     return Object.assign(read, { fixed: undefined, freeFrequency });

@@ -10,7 +10,7 @@ import { judges, type TableSettings } from "./settings";
 export interface Counts {
   rows: number;
   refused: number;
-  /** Of those, how many have a loop beyond its range or failed: the vibration may be anything, and counts for --fail-from. */
+  /** Of those, how many are beyond their range or of a failed loop: the vibration may be anything, and counts for --fail-from. */
   beyondRange: number;
 }
 
@@ -86,7 +86,7 @@ export function summaryText(settings: TableSettings, outcome: Outcome): string {
       settings.failFrom === undefined
         ? []
         : [
-            `${counted(reached, "row", grouped(reached))} by --fail-from ${settings.failFrom}: it or a worse zone is possible, or the row is not reliable${beyondRange === 0 ? "" : `; ${grouped(beyondRange)} of them refused, with a loop beyond its range or failed: the vibration may be anything`}`,
+            `${counted(reached, "row", grouped(reached))} by --fail-from ${settings.failFrom}: it or a worse zone is possible, or the row is not reliable${beyondRange === 0 ? "" : `; ${grouped(beyondRange)} of them refused, beyond the range or of a failed loop: the vibration may be anything`}`,
           ],
     ),
     labelled("assumed", assumedLines(assumed, written)),

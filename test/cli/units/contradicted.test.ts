@@ -124,8 +124,8 @@ describe("a heading that contradicts", () => {
   // common practice, no source
   // biome-ignore format: a row of a table is a line
   it.each<[signal: string, refused: string[], read: string[]]>([
-    ["mV", ["V pk", "level (V)", "v [V]", "A", "V", "in uA", "level, V", "level uV", "load %", "out (%)", "volts"], ["level (mV)", "mV", "DE V", "DE V (mV)", "Fan A", "millivolts", "level"]],
-    ["mA", ["level (mV)", "V pk", "A", "uA", "in A", "%", "out [%]", "volts", "percent"], ["mA", "4-20 mA", "DE A (mA)", "Motor A", "milliamps"]],
+    ["mV", ["V pk", "level (V)", "v [V]", "A", "V", "in uA", "level, V", "level uV", "load %", "out (%)", "volts", "Volt", "Volts pk", "VOLTS", "level in Volt", "kV", "kV pk", "Kilovolts", "V RMS", "Vdc", "Ampere", "Amp\u00e8res", "milliampere", "pct", "Percent", "per cent", "Prozent", "level pct"], ["Millivolt", "milli volts", "mV RMS", "Voltage", "v", "Vacuum pump", "Volta works", "level (mV)", "mV", "DE V", "DE V (mV)", "Fan A", "millivolts", "level"]],
+    ["mA", ["level (mV)", "V pk", "A", "uA", "in A", "%", "out [%]", "volts", "percent", "Volt", "Voltage", "kV", "Ampere", "Ampere rms", "pct", "level percent"], ["Milliampere", "milliamp\u00e8res", "v", "amplitude", "mA", "4-20 mA", "DE A (mA)", "Motor A", "milliamps"]],
     ["%", ["mA", "V", "level (V)"], ["%", "level %", "percent", "per cent"]],
     ["per", ["mA"], ["%", "per cent"]],
     ["V", ["mV", "level [mA]", "uV"], ["V pk", "[V]", "volts", "level (V)"]],

@@ -50,6 +50,51 @@ describe("a record of which the running speed is known", () => {
     expect(err).toContain("one speed for the machine, which its words say is 2958 r/min");
   });
 
+  // what turns slowly is judged by other limits and in another band (ISO 10816-7:2009 and others, from memory): the two ways agree
+  it.each([
+    ["pump 90 kW category II", "150 r/min"],
+    ["pump 90 kW category II", "2980 r/min"],
+    ["pump 90 kW category II", "25 Hz"],
+    ["motor 250 kW rigid", "990 r/min"],
+    ["fan 132 kW rigid BV-3", "1485 r/min"],
+    ["steam turbine 60 MW housing", "3000 r/min"],
+    ["pump 90 kW category II, driven by a motor", "590 r/min"],
+    ["motor 250 kW rigid 4 poles 50 Hz", "1485 r/min"],
+    ["hydro turbine 20 MW housing", "150 r/min"],
+  ])("%s judges %s by --speed as in its words", async (words, speed) => {
+    const perMinute = speed === "25 Hz" ? "1500 r/min" : speed;
+    const inWords = await veladis([...judged, words.replace(/,|$/, ` ${perMinute}$&`), "--json"]);
+    const byOption = await veladis([...judged, words, "--speed", speed, "--json"]);
+    const verdict = ({ out, err, code }: typeof inWords) => {
+      if (out === "") return [code, err.replace(/received.*/s, "")];
+      const { judgement, levels, cautions } = JSON.parse(out);
+      return [
+        code,
+        judgement.headline,
+        judgement.scheme,
+        judgement.possible,
+        judgement.band,
+        levels[0].value,
+        cautions,
+      ];
+    };
+    expect(verdict(byOption)).toEqual(verdict(inWords));
+  });
+
+  it("the speed by --speed decides the band that the table asks for", async () => {
+    const { out } = await veladis([...judged, "pump 90 kW category II", "--speed", "150 r/min", "--json"]);
+    const without = await veladis([...judged, "pump 90 kW category II", "--json"]);
+    expect([out, without.out].map((text) => JSON.parse(text).judgement.band)).toEqual([
+      [2, 1000],
+      [10, 1000],
+    ]);
+  });
+
+  it("a speed that the poles in the words do not explain is refused with the synchronous ones", async () => {
+    const { err, code } = await veladis([...judged, "motor 250 kW rigid 4 poles 50 Hz", "--speed", "990 r/min"]);
+    expect([code, err]).toEqual([2, expect.stringContaining("a speed that 4 poles explain: 1350 to 1500 r/min")]);
+  });
+
   it("the band of the scheme and the same speed are judged as before", async () => {
     const { code } = await veladis([...judged, machine, "--speed", "2958 r/min", "--fail-from", "C"]);
     expect(code).toBe(0);

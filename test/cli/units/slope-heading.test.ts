@@ -8,14 +8,14 @@ const ask = async (heading: string, ...more: string[]) =>
   );
 
 describe("the heading of a column of slopes", () => {
-  it.each(["dB/octave", "slope (dB/oct)", "slope dB per octave", "dB_oct", "Slope [dB/Oct.]"])(
-    "%s says dB an octave",
-    async (heading) => {
-      const { out, err } = await ask(heading);
-      expect(err).toContain("4 answered");
-      expect(out).not.toContain("taken as");
-    },
-  );
+  it.each([
+    ...["dB/octave", "slope (dB/oct)", "slope dB per octave", "dB_oct", "Slope [dB/Oct.]"],
+    ...["N [dB/oct]", "N (dB/octave)", "dB/Oktave", "N = dB/oct", "Steigung dB pro Oktave", "slope N [dB/oct]"],
+  ])("%s says dB an octave", async (heading) => {
+    const { out, err } = await ask(heading);
+    expect(err).toContain("4 answered");
+    expect(out).not.toContain("taken as");
+  });
 
   it.each(["slope", "gradient to the next", "slope 1"])("%s says none: what is taken is told", async (heading) => {
     const { out, err } = await ask(heading);
@@ -32,6 +32,14 @@ describe("the heading of a column of slopes", () => {
     "slope (g2/Hz/Hz)",
     "dB/oct (N)",
     "slope %",
+    "slope 10log",
+    "slope 10 log10",
+    "slope log-log",
+    "dB/Dekade",
+    "dB/decades",
+    "dB/oct per decade",
+    "N [dB/dec]",
+    "logarithmic slope",
   ])("%s says another unit, and is refused", async (heading) => {
     const { err, code } = await ask(heading);
     expect(code).toBe(2);
