@@ -18,6 +18,7 @@ import { csvPoints } from "../input/csv-points";
 import type { Io } from "../input/io";
 import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
+import { notReadText } from "../input/unread-columns";
 import type { ParsedOptions } from "../options/option-row";
 import { requireOption } from "../options/option-values";
 import { knownOfShaker, shakerOption } from "../options/shaker-option";
@@ -69,24 +70,24 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
   const source = signalSource(values);
   const stream = await inputStream(io, file);
   if (stream === undefined) throw new VeladisError("missing-option", { expected: "a CSV file", received: "nothing" });
-  const { points, atFrequencies, told } = await csvPoints(stream, {
+  const { points, atFrequencies, notRead, told } = await csvPoints(stream, {
     file: file ?? "standard input",
     from: values.from,
     levelOf: (written) => vibrationOf(written, source),
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
   });
-  const leftOut = leftOutText(told.leftOut);
-  const remarks = leftOut !== "" && { remarks: [leftOut.trimEnd()] };
+  const ofFile = [leftOutText(told.leftOut), notReadText(notRead)].filter((text) => text !== "");
+  const remarks = ofFile.length > 0 && { remarks: ofFile.map((text) => text.trimEnd()) };
   const shared = { told: (json: boolean) => seriesText(told, json) };
-  const read = { read: seriesData(told) };
+  const read = { read: { ...seriesData(told), ...(notRead.length > 0 && { columnsNotRead: notRead }) } };
   if (values.from === undefined || atFrequencies) {
     const data = checkPoints(points, rest);
     return {
       ...shared,
       line: (more) => jsonLine("check points", data, { ...read, ...more }),
       sheet: { points: data, ...remarks },
-      text: pointsText(data) + leftOut,
+      text: pointsText(data) + ofFile.join(""),
       checks: data.points.map((one) => [one.point, one] as const),
     };
   }
@@ -98,7 +99,7 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
     ...shared,
     line: (more) => jsonLine("linearity", data, { ...read, ...more }),
     sheet: { linearity: data, ...remarks },
-    text: linearityText(data) + leftOut,
+    text: linearityText(data) + ofFile.join(""),
     checks: data.points.map((point, i) => [points[i]?.point || `${i + 1}`, point] as const),
   };
 }
