@@ -1,5 +1,5 @@
 import { scaleLinear, scaleLog } from "d3-scale";
-import { orNothing, requireList, requireShape, VeladisError, withParameters } from "../core/index";
+import { largestOf, orNothing, requireList, requireShape, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type ErrorMark, type ErrorMarks, errorMarks, type KnownCheckResult } from "../verification/index";
 import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
@@ -133,7 +133,7 @@ export function checkChart(options: CheckChartOptions): string {
     const { over, unit, marks } = found;
     const width = requireWidth(options) - LEFT - RIGHT;
     const height = requireHeight(options, 220);
-    const most = Math.max(...marks.map(reachOf)) * 1.25 || 1;
+    const most = largestOf(marks.map(reachOf)) * 1.25 || 1;
     const y = scaleLinear([-most, most], [height, 0]);
     const ticks = y.ticks(Math.max(3, Math.round(height / 40))).map((at) => ({ at: y(at), text: tickText(at) }));
     const { x, foot } = footOf(found, width);

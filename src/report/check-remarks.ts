@@ -1,15 +1,24 @@
 import { cautions } from "../core/index";
 import { format, isClipped, significant } from "../reading/index";
-import { type AsFoundAsLeft, foundMeanings, type KnownCheckResult, type Linearity } from "../verification/index";
+import {
+  type AsFoundAsLeft,
+  foundMeanings,
+  type KnownCheckResult,
+  type Linearity,
+  showsNothing,
+} from "../verification/index";
 
-type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated">;
+type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated" | "shown">;
 
 type PartsOf = Pick<KnownCheckResult, "parts" | "method" | "uncertainty" | "as">;
 
 /** When a device that reads low acts; nothing for one that passes or reads high. */
-function lateRemarks({ verdict, error, known, indicated }: Judged, which = ""): string[] {
+function lateRemarks({ verdict, error, known, indicated, shown }: Judged, which = ""): string[] {
   if (verdict === "pass" || error >= 0) return [];
-  if (indicated.value <= 0) return [`${which}the device shows nothing: it does not act`];
+  if (indicated.value <= 0) return [`${which}the device shows nothing, as a dead one does: it does not act`];
+  if (showsNothing({ shown, indicated, error })) {
+    return [`${which}the device shows no more than the start of its loop, 4 mA, as a dead one does: it fails`];
+  }
   const times = significant(known.value / indicated.value, 4);
   return [
     `${which}the device reads low: it acts only at ${times} times its setting, if its error there is the same share`,

@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { largestOf, visibleText } from "../../core/index";
 import type { Column } from "./text-table";
 
 /** A column whose cells may take several lines: those they come in, and more where it is broken to fit. */
@@ -39,10 +39,10 @@ export function wrappedTable(
 ): string {
   const used = columns.flatMap((_column, i) => (rows.some((row) => row[i]?.some((line) => line !== "")) ? [i] : []));
   const own = used.map((i) =>
-    Math.max(
+    largestOf([
       (columns[i] as Column).title.length,
-      ...rows.flatMap((row) => (row[i] ?? []).map((line) => visibleText(line).length)),
-    ),
+      ...rows.map((row) => largestOf((row[i] ?? []).map((line) => visibleText(line).length))),
+    ]),
   );
   const wraps = used.map((i) => columns[i]?.wraps === true);
   const fixed = own.reduce((sum, one, i) => (wraps[i] ? sum : sum + one), 2 * (used.length - 1));
@@ -66,7 +66,7 @@ export function wrappedTable(
     const cells = used.map((at, i) =>
       (row[at] ?? []).flatMap((line) => (wraps[i] ? linesIn(line, widths[i] as number) : [visibleText(line)])),
     );
-    const height = Math.max(...cells.map((lines) => lines.length));
+    const height = largestOf(cells.map((lines) => lines.length));
     return Array.from({ length: height }, (_, k) => lineOf(cells.map((lines) => lines[k] ?? "")));
   });
   const titles = lineOf(used.map((i) => (columns[i] as Column).title));
