@@ -7,6 +7,7 @@ import {
   type Linearity,
   showsNothing,
 } from "../verification/index";
+import { passesNothing } from "./tolerance-text";
 
 type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated" | "shown">;
 
@@ -34,6 +35,15 @@ function loopRemarks({ known, shown }: Pick<KnownCheckResult, "known" | "shown">
   );
 }
 
+/** That nothing can pass, where that is so. */
+function nothingPasses(check: KnownCheckResult, which = ""): string[] {
+  return passesNothing(check)
+    ? [
+        `${which}no error passes: the uncertainty is larger than the tolerance; take a better known level or a wider tolerance`,
+      ]
+    : [];
+}
+
 /** What the uncertainty is made of, where a level has one of its own. */
 function uncertaintyRemarks({ parts, method, uncertainty, as: unit }: PartsOf, which = ""): string[] {
   if (parts.length === 0 || uncertainty === null) return [];
@@ -51,6 +61,7 @@ function ownCautions({ cautions: all }: Pick<KnownCheckResult, "cautions">, whic
 export function checkRemarks(check: KnownCheckResult): string[] {
   return [
     ...uncertaintyRemarks(check),
+    ...nothingPasses(check),
     ...ownCautions(check),
     ...loopRemarks(check),
     ...lateRemarks(check),
@@ -63,11 +74,13 @@ export function pairRemarks({ asFound, asLeft, meaning }: AsFoundAsLeft): string
   const sameCautions = ownCautions(asFound).join() === ownCautions(asLeft).join();
   return [
     ...uncertaintyRemarks(asFound, "as found: "),
+    ...nothingPasses(asFound, "as found: "),
     ...ownCautions(asFound, sameCautions ? "" : "as found: "),
     ...loopRemarks(asFound, "as found: "),
     ...lateRemarks(asFound, "as found: "),
     meaning,
     ...uncertaintyRemarks(asLeft, "as left: "),
+    ...nothingPasses(asLeft, "as left: "),
     ...(sameCautions ? [] : ownCautions(asLeft, "as left: ")),
     ...loopRemarks(asLeft, "as left: "),
     ...lateRemarks(asLeft, "as left: "),
@@ -92,6 +105,7 @@ export function severalRemarks(points: readonly KnownCheckResult[]): string[] {
   return [
     ...new Set(points.flatMap((point) => ownCautions(point))),
     ...points.flatMap((point) => uncertaintyRemarks(point, `at ${format(point.known)}: `)),
+    ...points.flatMap((point) => nothingPasses(point, `at ${format(point.known)}: `)),
     ...points.flatMap((point) => loopRemarks(point, `at ${format(point.known)}: `)),
     ...(lowest === undefined ? [] : lateRemarks(lowest, `at ${format(lowest.known)}: `)),
     ...(points.some(({ verdict }) => verdict === "fail") ? [foundMeanings.fail] : []),

@@ -14,6 +14,7 @@ import { expectedReading, signalText } from "../verification/index";
 import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks } from "./check-remarks";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
+import { toleranceText } from "./tolerance-text";
 
 const CHECK_COLUMNS = [
   "",
@@ -43,7 +44,7 @@ function frequencyText(hertz: number | null | undefined): string {
 }
 
 function checkRow(name: string, check: KnownCheckResult | Omit<SwitchingPoint, "between">): string[] {
-  const { known, indicated, as: unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
+  const { known, indicated, as: unit, error, errorPercent, errorDecibels, uncertainty, verdict } = check;
   return [
     name,
     frequencyText(known.hertz),
@@ -53,7 +54,7 @@ function checkRow(name: string, check: KnownCheckResult | Omit<SwitchingPoint, "
     `${signed(error)} ${unit}`,
     signed(errorPercent),
     errorDecibels === null ? "none" : signed(errorDecibels),
-    `${significant(tolerance)} ${unit}`,
+    `${toleranceText("shown" in check ? check : { tolerance: check.tolerance })} ${unit}`,
     uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit}`,
     verdict,
   ];
@@ -157,6 +158,21 @@ function levelTexts({ level, displacement, acceleration, signals = [] }: Injecti
   return [...texts, ...signals.map(signalText)].join(", ");
 }
 
+/** What a plan by injection tells first of its source. */
+const INJECTED = "injected";
+
+/** What is changed for an injection, each with a place to sign that it is back; common practice, no source. */
+const CHANGED: SheetSection = /* @__PURE__ */ Object.freeze({
+  title: "Changed for the test, and put back",
+  text: [
+    "A line for each lead, jumper, bypass and setting. The device protects nothing until the last is signed as back.",
+  ],
+  table: {
+    columns: ["changed", "which, and as found", "changed by, time", "back: signed, time", "checked by a second person"],
+    rows: ["lead", "lead", "jumper", "bypass of the trip", "setting", "other"].map((one) => [one, "", "", "", ""]),
+  },
+});
+
 /** The sections for a bench plan: what it was made for, and its steps with a column to fill in. */
 export function planSections({ told, before, steps, notes }: BenchPlan | InjectionPlan): SheetSection[] {
   return [
@@ -172,7 +188,7 @@ export function planSections({ told, before, steps, notes }: BenchPlan | Injecti
       title: "Bench test",
       text: before,
       table: {
-        columns: ["", "do", "at", "level", "expect", "found"],
+        columns: ["", "do", "at", "level", "expect", "found, and time", "pass"],
         rows: steps.map((step) => [
           `${step.number}`,
           step.what,
@@ -180,9 +196,11 @@ export function planSections({ told, before, steps, notes }: BenchPlan | Injecti
           levelTexts(step),
           step.limitedBy.length === 0 ? step.expect : `NOT POSSIBLE (${step.limitedBy.join(", ")})`,
           "",
+          "",
         ]),
       },
       list: notes,
     },
+    ...(told?.some(({ name }) => name === INJECTED) ? [CHANGED] : []),
   ];
 }
