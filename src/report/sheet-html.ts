@@ -13,10 +13,11 @@ const STYLE = `
   th, td { text-align: left; vertical-align: top; padding: .2rem .6rem .2rem 0; border-bottom: 1px solid #bbb; }
   th { font-weight: 600; border-bottom-color: #111; }
   tr, li { break-inside: avoid; }
-  td:empty { min-width: 3.5rem; height: 1.7rem; }
+  td:empty { height: 1.7rem; }
+  td:empty:last-child { min-width: 3.5rem; }
   td.write { min-width: 8rem; }
   .facts { table-layout: fixed; overflow-wrap: anywhere; }
-  .facts td:first-child { width: 35%; }
+  .facts th:first-child, .facts td:first-child { width: 35%; }
   .cautions { border: 1px solid #111; padding: .3rem .8rem; margin: .8rem 0; }
   .picture { break-inside: avoid; text-align: center; }
   .picture img { max-width: 100%; height: auto; }

@@ -162,16 +162,24 @@ function levelTexts({ level, displacement, acceleration, signals = [] }: Injecti
 const INJECTED = "injected";
 
 /** What is changed for an injection, each with a place to sign that it is back; common practice, no source. */
-const CHANGED: SheetSection = /* @__PURE__ */ Object.freeze({
-  title: "Changed for the test, and put back",
-  text: [
-    "A line for each lead, jumper, bypass and setting. The device protects nothing until the last is signed as back.",
-  ],
-  table: {
-    columns: ["changed", "which, and as found", "changed by, time", "back: signed, time", "checked by a second person"],
-    rows: ["lead", "lead", "jumper", "bypass of the trip", "setting", "other"].map((one) => [one, "", "", "", ""]),
-  },
-});
+function changedSection(): SheetSection {
+  return {
+    title: "Changed for the test, and put back",
+    text: [
+      "A line for each lead, jumper, bypass and setting. The device protects nothing until the last is signed as back.",
+    ],
+    table: {
+      columns: [
+        "changed",
+        "which, and as found",
+        "changed by, time",
+        "back: signed, time",
+        "checked by a second person",
+      ],
+      rows: ["lead", "lead", "jumper", "bypass of the trip", "setting", "other"].map((one) => [one, "", "", "", ""]),
+    },
+  };
+}
 
 /** The sections for a bench plan: what it was made for, and its steps with a column to fill in. */
 export function planSections({ told, before, steps, notes }: BenchPlan | InjectionPlan): SheetSection[] {
@@ -201,6 +209,6 @@ export function planSections({ told, before, steps, notes }: BenchPlan | Injecti
       },
       list: notes,
     },
-    ...(told?.some(({ name }) => name === INJECTED) ? [CHANGED] : []),
+    ...(told?.some(({ name }) => name === INJECTED) ? [changedSection()] : []),
   ];
 }
