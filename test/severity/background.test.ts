@@ -139,7 +139,9 @@ describe("a reading with the machine stopped", () => {
     const told = async (...more: string[]) => (await veladis([...file, ...more])).out.replace(/\s+/g, " ");
     expect(await told(...machine, "--background", "2 mm/s rms")).toContain("NOT RELIABLE: background too high");
     expect(await told(...machine, "--background", "0.4 mm/s rms")).not.toContain("NOT RELIABLE");
-    expect((await veladis([...file, "--background", "2 mm/s rms"])).err).toContain("--machine, --scheme or --limits beside");
+    expect((await veladis([...file, "--background", "2 mm/s rms"])).err).toContain(
+      "--machine, --scheme or --limits beside",
+    );
   });
 
   it("is taken by classify and by points too", () => {
