@@ -15,6 +15,7 @@ export { inPlace } from "./in-place";
 export { isAnswered } from "./is-answered";
 export { jsonText } from "./json-text";
 export { differencesOf, knownText, limitsCell, limitsKnown, signaturesOf, sourceText } from "./known-text";
+export { largestOf } from "./largest-of";
 export { lazily } from "./lazily";
 export { markupText } from "./markup-text";
 export { medianOf } from "./median";

@@ -1,15 +1,25 @@
 import { cautions } from "../core/index";
 import { format, isClipped, significant } from "../reading/index";
-import { type AsFoundAsLeft, foundMeanings, type KnownCheckResult, type Linearity } from "../verification/index";
+import {
+  type AsFoundAsLeft,
+  foundMeanings,
+  type KnownCheckResult,
+  type Linearity,
+  showsNothing,
+} from "../verification/index";
+import { passesNothing } from "./tolerance-text";
 
-type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated">;
+type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated" | "shown">;
 
 type PartsOf = Pick<KnownCheckResult, "parts" | "method" | "uncertainty" | "as">;
 
 /** When a device that reads low acts; nothing for one that passes or reads high. */
-function lateRemarks({ verdict, error, known, indicated }: Judged, which = ""): string[] {
+function lateRemarks({ verdict, error, known, indicated, shown }: Judged, which = ""): string[] {
   if (verdict === "pass" || error >= 0) return [];
-  if (indicated.value <= 0) return [`${which}the device shows nothing: it does not act`];
+  if (indicated.value <= 0) return [`${which}the device shows nothing, as a dead one does: it does not act`];
+  if (showsNothing({ shown, indicated, error })) {
+    return [`${which}the device shows no more than the start of its loop, 4 mA, as a dead one does: it fails`];
+  }
   const times = significant(known.value / indicated.value, 4);
   return [
     `${which}the device reads low: it acts only at ${times} times its setting, if its error there is the same share`,
@@ -23,6 +33,15 @@ function loopRemarks({ known, shown }: Pick<KnownCheckResult, "known" | "shown">
       ? [`${which}${name} is ${state} of its loop and was clipped: the true one is unknown, so the check cannot pass`]
       : [],
   );
+}
+
+/** That nothing can pass, where that is so. */
+function nothingPasses(check: KnownCheckResult, which = ""): string[] {
+  return passesNothing(check)
+    ? [
+        `${which}no error passes: the uncertainty is larger than the tolerance; take a better known level or a wider tolerance`,
+      ]
+    : [];
 }
 
 /** What the uncertainty is made of, where a level has one of its own. */
@@ -42,6 +61,7 @@ function ownCautions({ cautions: all }: Pick<KnownCheckResult, "cautions">, whic
 export function checkRemarks(check: KnownCheckResult): string[] {
   return [
     ...uncertaintyRemarks(check),
+    ...nothingPasses(check),
     ...ownCautions(check),
     ...loopRemarks(check),
     ...lateRemarks(check),
@@ -54,11 +74,13 @@ export function pairRemarks({ asFound, asLeft, meaning }: AsFoundAsLeft): string
   const sameCautions = ownCautions(asFound).join() === ownCautions(asLeft).join();
   return [
     ...uncertaintyRemarks(asFound, "as found: "),
+    ...nothingPasses(asFound, "as found: "),
     ...ownCautions(asFound, sameCautions ? "" : "as found: "),
     ...loopRemarks(asFound, "as found: "),
     ...lateRemarks(asFound, "as found: "),
     meaning,
     ...uncertaintyRemarks(asLeft, "as left: "),
+    ...nothingPasses(asLeft, "as left: "),
     ...(sameCautions ? [] : ownCautions(asLeft, "as left: ")),
     ...loopRemarks(asLeft, "as left: "),
     ...lateRemarks(asLeft, "as left: "),
@@ -83,6 +105,7 @@ export function severalRemarks(points: readonly KnownCheckResult[]): string[] {
   return [
     ...new Set(points.flatMap((point) => ownCautions(point))),
     ...points.flatMap((point) => uncertaintyRemarks(point, `at ${format(point.known)}: `)),
+    ...points.flatMap((point) => nothingPasses(point, `at ${format(point.known)}: `)),
     ...points.flatMap((point) => loopRemarks(point, `at ${format(point.known)}: `)),
     ...(lowest === undefined ? [] : lateRemarks(lowest, `at ${format(lowest.known)}: `)),
     ...(points.some(({ verdict }) => verdict === "fail") ? [foundMeanings.fail] : []),

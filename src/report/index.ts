@@ -7,4 +7,5 @@ export { sheetHtml } from "./sheet-html";
 export { sheetJson } from "./sheet-json";
 export { sheetMarkdown } from "./sheet-markdown";
 export type { SheetPicture, SheetRequest } from "./sheet-request";
+export { passesNothing, toleranceText } from "./tolerance-text";
 export { frequencyTexts, signed } from "./verification-sections";

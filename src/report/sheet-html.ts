@@ -13,19 +13,29 @@ const STYLE = `
   th, td { text-align: left; vertical-align: top; padding: .2rem .6rem .2rem 0; border-bottom: 1px solid #bbb; }
   th { font-weight: 600; border-bottom-color: #111; }
   tr, li { break-inside: avoid; }
-  td:empty:last-child { min-width: 5rem; }
+  td:empty { height: 1.7rem; }
+  td:empty:last-child { min-width: 3.5rem; }
+  td.write { min-width: 8rem; }
+  .facts { table-layout: fixed; overflow-wrap: anywhere; }
+  .facts th:first-child, .facts td:first-child { width: 35%; }
   .cautions { border: 1px solid #111; padding: .3rem .8rem; margin: .8rem 0; }
   .picture { break-inside: avoid; text-align: center; }
   .picture img { max-width: 100%; height: auto; }
   .blanks td:last-child { width: 65%; border-bottom: 1px solid #111; height: 2rem; }
-  @page { margin: 18mm; }
+  @page { size: A4; margin: 18mm; }
   @media print { body { margin: 0; max-width: none; padding: 0; font-size: 10pt; } }
 `;
 
+/** How the title of a column begins that takes what was found, which is more than a tick. */
+const WRITE = "found";
+
 function tableText({ columns, rows }: SheetTable): string {
+  const isFacts = columns.every((title) => title === "");
+  const kind = (tag: "th" | "td", i: number): string =>
+    tag === "td" && (columns[i] ?? "").startsWith(WRITE) ? ' class="write"' : "";
   const row = (cells: readonly string[], tag: "th" | "td"): string =>
-    `<tr>${cells.map((cell) => `<${tag}>${markupText(cell)}</${tag}>`).join("")}</tr>\n`;
-  return `<table>\n<thead>\n${row(columns, "th")}</thead>\n<tbody>\n${rows.map((cells) => row(cells, "td")).join("")}</tbody>\n</table>\n`;
+    `<tr>${cells.map((cell, i) => `<${tag}${kind(tag, i)}>${markupText(cell)}</${tag}>`).join("")}</tr>\n`;
+  return `<table${isFacts ? ' class="facts"' : ""}>\n<thead>\n${row(columns, "th")}</thead>\n<tbody>\n${rows.map((cells) => row(cells, "td")).join("")}</tbody>\n</table>\n`;
 }
 
 function sectionText({ title, text: lines = [], table, list = [] }: SheetSection): string {

@@ -12,6 +12,7 @@ import { expectedReading, expectText, levelTexts } from "../verification/index";
 import { checkRemarks, linearityRemarks, pairRemarks, severalRemarks } from "./check-remarks";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
+import { toleranceText } from "./tolerance-text";
 
 const CHECK_COLUMNS = [
   "",
@@ -41,7 +42,7 @@ export function frequencyTexts(hertz: number | null | undefined): string[] {
 }
 
 function checkRow(name: string, check: KnownCheckResult | Omit<SwitchingPoint, "between">): string[] {
-  const { known, indicated, as: unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
+  const { known, indicated, as: unit, error, errorPercent, errorDecibels, uncertainty, verdict } = check;
   return [
     name,
     frequencyTexts(known.hertz).join(", "),
@@ -51,7 +52,7 @@ function checkRow(name: string, check: KnownCheckResult | Omit<SwitchingPoint, "
     `${signed(error)} ${unit}`,
     signed(errorPercent),
     errorDecibels === null ? "none" : signed(errorDecibels),
-    `${significant(tolerance)} ${unit}`,
+    `${toleranceText("shown" in check ? check : { tolerance: check.tolerance })} ${unit}`,
     uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit}`,
     verdict,
   ];
@@ -149,6 +150,29 @@ export function checkSections(request: SheetRequest): SheetSection[] {
   ];
 }
 
+/** What a plan by injection tells first of its source. */
+const INJECTED = "injected";
+
+/** What is changed for an injection, each with a place to sign that it is back; common practice, no source. */
+function changedSection(): SheetSection {
+  return {
+    title: "Changed for the test, and put back",
+    text: [
+      "A line for each lead, jumper, bypass and setting. The device protects nothing until the last is signed as back.",
+    ],
+    table: {
+      columns: [
+        "changed",
+        "which, and as found",
+        "changed by, time",
+        "back: signed, time",
+        "checked by a second person",
+      ],
+      rows: ["lead", "lead", "jumper", "bypass of the trip", "setting", "other"].map((one) => [one, "", "", "", ""]),
+    },
+  };
+}
+
 /** The sections for a bench plan: what it was made for, and its steps with a column to fill in. */
 export function planSections({ told, before, steps, notes }: BenchPlan | InjectionPlan): SheetSection[] {
   return [
@@ -164,7 +188,7 @@ export function planSections({ told, before, steps, notes }: BenchPlan | Injecti
       title: "Bench test",
       text: before,
       table: {
-        columns: ["", "do", "at", "level", "expect", "found"],
+        columns: ["", "do", "at", "level", "expect", "found, and time", "pass"],
         rows: steps.map((step) => [
           `${step.number}`,
           step.what,
@@ -172,9 +196,11 @@ export function planSections({ told, before, steps, notes }: BenchPlan | Injecti
           levelTexts(step).join(", "),
           expectText(step),
           "",
+          "",
         ]),
       },
       list: notes,
     },
+    ...(told?.some(({ name }) => name === INJECTED) ? [changedSection()] : []),
   ];
 }

@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertedAt, currentLoop } from "../amplitude/index";
-import type { Device } from "../device/index";
+import { type Device, loopUse } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
 import { reaches } from "./first-warnings";
@@ -31,6 +31,10 @@ type Scale = Pick<WarningCase, "sensor" | "device" | "hertz" | "type">;
 
 function inType(reading: string | Amplitude, { type, hertz }: Pick<WarningCase, "type" | "hertz">): ConvertedAmplitude {
   return convertedAt(reading, type, hertz);
+}
+
+function frequencyOf({ hertz }: Pick<WarningCase, "hertz">) {
+  return hertz === undefined ? {} : { at: { hertz } };
 }
 
 function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
@@ -104,6 +108,9 @@ function tripWarnings(given: WarningCase): Warned {
       text: `the trip of ${format(trip)} lies beyond what sensor and loop carry (${significant(most)} ${type}): no level within their range makes it act`,
     });
   }
+  const { loop } = given.sensor;
+  const remark = loop === undefined || trip.value > most ? null : loopUse(trip, loop, frequencyOf(given)).remark;
+  if (remark !== null) warnings.push({ code: "little of span", text: remark });
   const margin = alarm === null ? Number.POSITIVE_INFINITY : trip.value / alarm.value;
   // a trip that is not above the alarm is told first of all
   if (margin < LITTLE && !reaches(alarm, trip)) {

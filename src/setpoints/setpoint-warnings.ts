@@ -40,6 +40,7 @@ export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "alarm in noise": "the alarm lies below the noise floor of the sensor",
   "alarm in scatter": "the alarm lies within the scatter of the baseline",
   "trip beyond full scale": "the trip lies beyond what sensor or loop can carry",
+  "little of span": "the trip lies so low in the range of its loop that most of its resolution is wasted",
   "little margin": "there is little margin between alarm and trip",
   "outside band": "the running frequency is outside or at the edge of the device's band",
   "unknown frequency": "without a running speed the device's band cannot be checked",

@@ -14,7 +14,7 @@ export interface BenchBase {
   readonly assumed: readonly Assumption[];
   readonly numbers: Pick<
     BenchNumbers,
-    "tolerance" | "uncertainty" | "resetShare" | "reset" | "threshold" | "text" | "within"
+    "tolerance" | "moved" | "resetShare" | "reset" | "threshold" | "text" | "within"
   >;
 }
 
@@ -44,6 +44,7 @@ export function benchBase(
     });
   }
   const text = (share: number): string => format({ ...threshold, value: threshold.value * share });
+  const sure = 1 - unsure / threshold.value;
   const resetShare = reset.value / threshold.value;
   return {
     threshold,
@@ -51,7 +52,7 @@ export function benchBase(
     assumed: union(reset.assumed, allowed.assumed),
     numbers: {
       tolerance,
-      uncertainty: finiteResult(unsure / threshold.value),
+      moved: (share, side) => (side === "up" ? share / sure : share * sure),
       resetShare,
       reset: format({ ...threshold, value: reset.value }),
       threshold: format(threshold),

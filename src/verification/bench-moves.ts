@@ -27,8 +27,8 @@ export const SHAKER_WORDS: BenchWords = /* @__PURE__ */ Object.freeze({
 export interface BenchNumbers {
   /** Tolerance of the device as a share of the threshold, below 1. */
   readonly tolerance: number;
-  /** Expanded uncertainty of the shaker as a share of the threshold; 0 where it is not stated. */
-  readonly uncertainty: number;
+  /** A share moved as far to a side as the source of the level may be off (k = 2); the same where that is not stated. */
+  readonly moved: (share: number, side: "up" | "down") => number;
   /** Share of the level that the device nominally reads at this frequency. */
   readonly response: number;
   readonly resetShare: number;
@@ -74,12 +74,11 @@ function readingMoves(numbers: BenchNumbers): BenchMove[] {
  * The level at which a device within its tolerance surely reads at least a share of the threshold, and the one at which it
  * surely reads less, as far as the shaker is known. Both are rounded away from that share, so that they prove it still.
  */
-export function sureLevels(share: number, { tolerance, uncertainty, response, settable }: BenchNumbers) {
+export function sureLevels(share: number, { tolerance, moved, response, settable }: BenchNumbers) {
   const level = share / response;
-  const off = (1 - tolerance) * (1 - uncertainty);
   return {
-    over: settable(finiteResult(level / off), "up"),
-    under: settable(level * off, "down"),
+    over: settable(finiteResult(moved(level / (1 - tolerance), "up")), "up"),
+    under: settable(moved(level * (1 - tolerance), "down"), "down"),
   };
 }
 

@@ -12,16 +12,18 @@ interface SignalAtLevel extends Required<Pick<Made, "assumed">> {
   readonly carried: boolean;
 }
 
-/** A signal in words, in four digits: `11.20 mA`, `35.06 mV rms`. */
-export function signalText({ value, type }: BenchSignal): string {
-  return `${significant(value, 4)} ${type}`;
+/** A signal in words, in four digits: `11.20 mA`, `35.06 mV rms`; of a level that its loop does not carry, that. */
+export function signalText({ value, type, by, beyond = false }: BenchSignal): string {
+  return beyond ? `beyond ${by}: no current` : `${significant(value, 4)} ${type}`;
 }
 
 /** The current of a loop at a level; one that it does not carry ends at what it carries. */
 export function currentAt(level: Amplitude, range: string): SignalAtLevel {
   return inPlace({ option: "loop" }, () => {
     const { milliamperes, state, assumed } = currentLoop(range).current(level);
-    return { signal: { value: milliamperes, type: "mA", by: range }, carried: !isClipped(state), assumed };
+    const beyond = isClipped(state);
+    const signal = { value: milliamperes, type: "mA", by: range, ...(beyond && { beyond }) } as const;
+    return { signal, carried: !beyond, assumed };
   });
 }
 

@@ -7,6 +7,8 @@ export interface BenchSignal {
   readonly type: "mA" | VoltageType;
   /** The range of the loop, or the sensitivity of the sensor. */
   readonly by: string;
+  /** True where the loop does not carry the level: `value` is then the end of what it measures, and says nothing of it. */
+  readonly beyond?: boolean;
 }
 
 /** One step of a bench test. */

@@ -23,7 +23,8 @@ import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./d
 import { errorUncertainty } from "./error-uncertainty";
 import { expectedReading } from "./expected-reading";
 import { atKnownFrequency } from "./known-frequency";
-import { expandedMargins, marginsOf, type ToleranceText } from "./tolerance";
+import { showsNothing } from "./shows-nothing";
+import { expandedMargins, marginsOf, requireUseful, type ToleranceText } from "./tolerance";
 
 /** What {@link checkAgainstKnown} is told. */
 export interface KnownCheck {
@@ -144,9 +145,10 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
  * as independent ({@link uncertaintyOf} in `veladis/uncertainty`); `parts` names each.
  *
  * A level that was clipped by its loop passes nothing: the check is undecided, unless it fails whatever the true level is.
+ * A device that shows zero, or no more than the 4 mA of its loop, at a higher level fails, as a dead one does.
  *
  * @throws {@link VeladisError} `not-positive` for a known level of zero, `missing-unit` for a bare tolerance,
- *   `missing-fact`, `unknown-option` for a mistyped key, `not-finite`, and as {@link parseUncertain},
+ *   `out-of-range` for a tolerance as large as the known level, `missing-fact`, `unknown-option` for a mistyped key, `not-finite`, and as {@link parseUncertain},
  *   {@link uncertaintyOf} and {@link convertAmplitude}
  * @example
  * ```ts
@@ -203,6 +205,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
       ),
     );
     const tolerance = inPlace({ option: "tolerance" }, () => marginsOf(check.tolerance, known));
+    inPlace({ option: "tolerance" }, () => requireUseful(tolerance, linearAmplitude(known), check.tolerance));
     const stated = check.uncertainty;
     const beside =
       stated === undefined ? null : inPlace({ option: "uncertainty" }, () => expandedMargins(stated, known));
@@ -211,7 +214,10 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     const { steps, assumed } = errorWay(indicated, linearAmplitude(known));
     const uncertainty = errorUncertainty(steps, [indicated, known], beside);
     const rule = inPlace({ option: "rule" }, () => decidingRule(check.rule, uncertainty !== null));
-    const decision = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
+    const within = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
+    const decision = showsNothing({ shown, indicated, error })
+      ? ({ ...within, verdict: "fail", call: "fail" } as const)
+      : withinLoop(within, indicated, known, error);
     return Object.freeze({
       known,
       shown,
@@ -226,7 +232,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
       uncertainty: uncertainty?.above ?? null,
       parts: uncertainty?.parts ?? noParts,
       method: uncertainty?.method ?? null,
-      ...withinLoop(decision, indicated, known, error),
+      ...decision,
       rule,
       ruleText: decisionRules[rule],
       assumed: union(union(assumed, tolerance.assumed), beside?.assumed),

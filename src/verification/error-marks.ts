@@ -77,6 +77,6 @@ export function errorMarks(checks: readonly NamedCheck[]): ErrorMarks {
     over,
     unit: over === "level" ? (checks[0]?.check.as ?? "") : over === "frequency" ? "Hz" : "",
     marks: marks.sort((a, b) => a.at - b.at),
-    furthest: Math.max(...marks.map(reachOf)),
+    furthest: largestOf(marks.map(reachOf)),
   };
 }

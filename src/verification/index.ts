@@ -12,6 +12,7 @@ export { expectedReading } from "./expected-reading";
 export { type Injection, injectionPlan } from "./injection-plan";
 export { type Linearity, type LinearityPoint, linearity } from "./linearity";
 export { type Shaker, type ShakerReach, shakerReach } from "./shaker";
+export { showsNothing } from "./shows-nothing";
 export { expectText, levelTexts } from "./step-texts";
 export {
   resetPointTest,

@@ -28,12 +28,19 @@ export function saidBeforeInjection({ inject }: Injection, cannot: readonly Inje
   ]);
 }
 
+/** An uncertainty of the source as it was stated, and what its per cent are of. */
+export function uncertaintyTold({ inject, uncertainty }: Injection): string | undefined {
+  return inject === "mA" && uncertainty?.includes("%") ? `${uncertainty} of the current` : uncertainty;
+}
+
 /** On the steps, and on what is done after the last. */
 export function injectionNotes(
   { tolerance = "5 %" }: BenchSettings,
-  { inject, uncertainty }: Injection,
+  injection: Injection,
   hertz: number | null,
 ): readonly string[] {
+  const { inject } = injection;
+  const uncertainty = uncertaintyTold(injection);
   return [
     `levels that prove threshold and reset level lie away from them by what device and source may be off; signals are rounded further away, to what the source can set`,
     ...(hertz === null

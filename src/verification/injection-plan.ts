@@ -13,8 +13,9 @@ import { currentAt, loopNotes, voltageAt } from "./bench-signals";
 import type { InjectionPlan, InjectionStep } from "./bench-step";
 import { contactText } from "./bench-texts";
 import { settingsTold, toldRows } from "./bench-told";
+import { movedByCurrent } from "./current-uncertainty";
 import { type Injection, injectionWay } from "./injection";
-import { injectionNotes, saidBeforeInjection } from "./injection-notes";
+import { injectionNotes, saidBeforeInjection, uncertaintyTold } from "./injection-notes";
 
 export type { Injection } from "./injection";
 
@@ -99,9 +100,10 @@ export function injectionPlan(settings: BenchSettings, injection: Injection): In
       reset,
       numbers: base,
       assumed: first,
-    } = benchBase(settings, injection.uncertainty, "source");
+    } = benchBase(settings, inject === "mA" ? undefined : injection.uncertainty, "source");
     const threshold = hertz === null ? plain : { ...plain, hertz };
-    const { offset, slope } = inPlace({ parameter: "settings" }, () => lineOf(threshold, way));
+    const line = inPlace({ parameter: "settings" }, () => lineOf(threshold, way));
+    const { offset, slope } = line;
     const settable = (share: number, side: Rounding): number => {
       const exact = offset + slope * threshold.value * share;
       const set = wholeSteps(exact, step ?? 10 ** (Math.floor(Math.log10(exact)) - 2), side);
@@ -119,7 +121,11 @@ export function injectionPlan(settings: BenchSettings, injection: Injection): In
       input: "signal",
     };
     const response = hertz === null ? 1 : responseOf(settings, hertz);
-    const numbers: BenchNumbers = { ...base, response, own: undefined, settable, words };
+    const ofCurrent =
+      inject === "mA" && injection.uncertainty !== undefined
+        ? { moved: movedByCurrent(injection.uncertainty, threshold, line) }
+        : {};
+    const numbers: BenchNumbers = { ...base, ...ofCurrent, response, own: undefined, settable, words };
     const element = injection.finalElement ?? "the final element (breaker, contactor or stop valve)";
     const last: PlacedMove = {
       what: `with the machine stopped and the relay joined to ${element}: raise to above the threshold and take the time up to where it has moved`,
@@ -177,7 +183,7 @@ export function injectionPlan(settings: BenchSettings, injection: Injection): In
             "source, smallest step",
             injection.resolution ?? (inject === "mA" ? "0.01 mA, taken" : "three digits, taken"),
           ],
-          ["source, uncertainty", injection.uncertainty],
+          ["source, uncertainty", uncertaintyTold(injection)],
           ["final element", injection.finalElement],
         ]),
       ]),

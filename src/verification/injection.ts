@@ -17,7 +17,10 @@ export interface Injection {
   readonly inject: "mA" | "mV";
   /** The smallest step of the source, e.g. `"0.01 mA"` or `"0.1 mV"`; 0.01 mA, or three digits of mV, if not given. */
   readonly resolution?: string;
-  /** Uncertainty of the level that the source stands for, e.g. `"0.2 % (k=2)"`. */
+  /**
+   * Uncertainty of the source: `"0.2 % (k=2)"` of the signal, or of a current `"0.02 mA (k=2)"`; an amount such as
+   * `"0.05 mm/s rms"` is of the level that it stands for.
+   */
   readonly uncertainty?: string;
   /** What the trip moves in the end, e.g. `"circuit breaker of the fan"`. */
   readonly finalElement?: string;

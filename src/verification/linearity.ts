@@ -1,4 +1,4 @@
-import { finiteResult, inPlace, requireList, VeladisError, withParameters } from "../core/index";
+import { finiteResult, inPlace, largestOf, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 import { requireRest } from "./require-rest";
@@ -89,14 +89,14 @@ export function linearity(
     const found = checks.map((check) =>
       Object.freeze({ ...check, offLine: finiteResult(check.indicated.value - offset - slope * check.known.value) }),
     );
-    const span = Math.max(...levels);
+    const span = largestOf(levels);
     return Object.freeze({
       as: unit,
       slope,
       offset,
       points: Object.freeze(found),
       worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
-      nonLinearity: finiteResult((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
+      nonLinearity: finiteResult((100 * largestOf(found.map(({ offLine }) => Math.abs(offLine)))) / span),
       verdict: worstVerdict(found),
       assumed: found.reduce<readonly Assumption[]>((all, point) => union(all, point.assumed), []),
     });

@@ -1,5 +1,13 @@
 import { amountAmplitude } from "../amplitude/index";
-import { finiteResult, numeralAndUnit, parseNumeral, requireNonNegative, requireText } from "../core/index";
+import {
+  finiteResult,
+  numeralAndUnit,
+  parseNumeral,
+  requireNonNegative,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 import type { Amplitude, Assumption } from "../reading/index";
 import { divisorOf, statedAlone, statedText } from "../uncertainty/index";
 
@@ -28,6 +36,19 @@ export interface AssumedMargins extends Margins {
  */
 export function marginsOf(tolerance: ToleranceText, known: Amplitude): AssumedMargins {
   return timesMargins(tolerance, known, 1);
+}
+
+/**
+ * Refuses a tolerance as large as the known level, within which a device that shows nothing would pass.
+ *
+ * @throws {@link VeladisError} `out-of-range`
+ */
+export function requireUseful({ below, above }: Margins, known: Amplitude, received: string): void {
+  if (Math.max(below, above) < known.value * (1 - 1e-9)) return;
+  throw new VeladisError("out-of-range", {
+    expected: `a tolerance of less than 100 % of the known level, ${known.value} ${known.unit}: one as large passes a device that shows nothing, or twice the level`,
+    received: shown(received),
+  });
 }
 
 /** The margins of a multiple of what a text states; of decibels, of a multiple of those. */

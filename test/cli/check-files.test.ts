@@ -21,6 +21,29 @@ describe("columns of check", () => {
   });
 });
 
+describe("what turns signals of a file into levels", () => {
+  const points = ["check", "--file", "-", "--tolerance", "5 %", "--loop", "0 to 20 mm/s rms"];
+  const csv = "known,indicated\n5 mm/s rms,8 mA\n10 mm/s rms,12 mA\n";
+
+  it("is named in text, JSON and sheet", async () => {
+    expect((await veladis(points, csv)).out).toContain("signals read by loop 0 to 20 mm/s rms\n");
+    expect((await veladis([...points, "--sheet", "markdown"], csv)).out).toContain(
+      "signals read by loop 0 to 20 mm/s rms",
+    );
+    expect(JSON.parse((await veladis([...points, "--json"], csv)).out).read.loop).toBe("0 to 20 mm/s rms");
+  });
+
+  it("is refused where no cell asks for it, and so is a threshold, which is of one level", async () => {
+    const other = await veladis(points, "known,indicated\n5 mm/s rms,5 mm/s rms\n");
+    expect([other.code, other.err]).toEqual([2, expect.stringContaining("for --loop")]);
+    const trip = await veladis([...points, "--threshold", "9 mm/s rms"], csv);
+    expect([trip.code, trip.err]).toEqual([2, expect.stringContaining("--threshold")]);
+    const one = ["check", "--known", "8 mm/s rms", "--indicated", "8 mm/s rms", "--tolerance", "5 %"];
+    const bare = await veladis([...one, "--threshold", "9 mm/s rms"]);
+    expect([bare.code, bare.err]).toEqual([2, expect.stringContaining("--loop or --sensor beside --threshold")]);
+  });
+});
+
 describe("a plan", () => {
   const plan = ["plan", "--threshold", "9 mm/s rms", "--hysteresis", "8 %", "--delay", "8", "--latching"];
   const at = ["--shaker", "8 Hz to 3 kHz", "--at", "79.4 Hz"];

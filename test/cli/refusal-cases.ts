@@ -294,6 +294,10 @@ const cases: readonly Case[] = [
   // check
   ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|8 mm/s rms"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
   ["check --tolerance|5 %|--from|mm/s rms"],
+  ["check --tolerance|5 %|--file|-", "known,indicated,tolerance\n4 mm/s rms,4 mm/s rms,1 %\n"], ["check --tolerance|5 %|--file|-|--skip-bad|--loop|0 to 20 mm/s rms", "known,indicated\n4 mm/s rms,22 mA\n"],
+  ["check --tolerance|5 %|--file|-|--threshold|9 mm/s rms", "known,indicated\n4 mm/s rms,4 mm/s rms\n"], ["check --tolerance|5 %|--known|8 mm/s rms|--indicated|8 mm/s rms|--threshold|9 mm/s rms"],
+  ["check --tolerance|5 %|--file|-|--loop|0 to 20 mm/s rms", "known,indicated\n4 mm/s rms,4 mm/s rms\n"], ["check --tolerance|5 %|--from|mm/s rms|--sensor|100 mV/g", "known,indicated\n4,4\n5,5\n"],
+  ["check --tolerance|100 %|--known|8 mm/s rms|--indicated|8 mm/s rms"],
   // balance
   ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"], ["balance --unbalance|20 oz·in"], ["balance --unbalance|20 oz·in|--speed|1480 r/min|--planes|3 in, 4 in"], ["balance 4W/N|--mass|120 kg|--speed|2980 r/min|--unit|oz"],
   // table

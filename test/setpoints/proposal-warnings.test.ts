@@ -239,6 +239,17 @@ describe("what is told of a trip", () => {
     expect(texts(scale)).not.toHaveProperty("trip beyond full scale");
   });
 
+  it("that it lies under a third of the span of its loop, at or below its start, and not where it uses the loop", () => {
+    const little = (loop: string) => texts({ ...sound, sensor: { loop } })["little of span"];
+    // common practice, no source: a trip of 8 mm/s at a third of the span or above
+    expect(little("0 to 100 mm/s rms")).toMatch(
+      /^the trip lies at 8\.0 % of the span 0 to 100 mm\/s rms, under a third/,
+    );
+    expect(little("0 to 24 mm/s rms")).toBeUndefined();
+    expect(little("8 to 20 mm/s rms")).toMatch(/at or below the start/);
+    expect(little("0 to 7 mm/s rms")).toBeUndefined();
+  });
+
   it("that it follows close on the alarm: less than 1.2 times it", () => {
     const margin = (level: string) =>
       texts({ baseline: level, limits: { ...limits, "C/D": "6 mm/s rms" } })["little margin"];

@@ -342,7 +342,7 @@ describe("warnings", () => {
 
   it("none but the one about memory for a sound case", () => {
     const device = { step: "0.1 mm/s rms", band: { lowest: "10 Hz", highest: "1 kHz" } } as const;
-    const sensor = { noiseFloor: "0.1 mm/s rms", loop: "0 to 25.4 mm/s rms", fullScale: "50 g pk" };
+    const sensor = { noiseFloor: "0.1 mm/s rms", loop: "0 to 20 mm/s rms", fullScale: "50 g pk" };
     expect(codes({ ...good, device, sensor, onDelay: 3 })).toEqual(["unverified limits or rules"]);
   });
 

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { parseAmplitude } from "veladis";
 import { type BenchSettings, injectionPlan } from "veladis/protection";
 import { describe, expect, it } from "vitest";
 import { codeAndExpectedOf, refusalOf } from "../refusals/refusal-of";
@@ -60,6 +61,26 @@ describe("a plan by a current", () => {
     );
   });
 
+  it("takes the per cent of a source of the current, and milliamperes as they are", () => {
+    const tripBy = (uncertainty: string) => {
+      const plan = injectionPlan(
+        { ...byLoop, tolerance: "1 %" },
+        { inject: "mA", uncertainty, resolution: "0.0001 mA" },
+      );
+      return plan.steps.find(({ what }) => what === TRIP)?.signals[0]?.value;
+    };
+    const { value } = parseAmplitude(byLoop.threshold as string);
+    // 4 mA + 16 mA x level / 20, then what the source may be off on top
+    const current = 4 + (16 * value) / 0.99 / 20;
+    expect(tripBy("0.5 % (k=2)")).toBeCloseTo(current / 0.995, 3);
+    expect(tripBy("0.02 mA (k=2)")).toBeCloseTo(current + 0.02, 3);
+    expect(tripBy("0.02 mA (k=1)")).toBeCloseTo(current + 0.04, 3);
+    expect(tripBy("0.1 mm/s rms (k=2)")).toBeCloseTo(current + 0.08, 3);
+    expect(tripBy("0 % (k=2)")).toBeCloseTo(current, 3);
+    expect(refusalOf(() => tripBy("0.1 dB (k=2)"))).toMatchObject({ code: "unknown-unit", option: "uncertainty" });
+    expect(refusalOf(() => tripBy("90 % (k=2)"))).toMatchObject({ code: "out-of-range", option: "uncertainty" });
+  });
+
   it("beyond what the loop carries says so, and expects nothing of it", () => {
     // a live zero of 4 to 20 mA measures up to 20.5 mA (NAMUR NE 43, from memory): 19.9 / 0.95 of 20 mm/s is 20.76 mA
     const { steps, possible, before } = injectionPlan({ ...byLoop, threshold: "19.9 mm/s rms" }, { inject: "mA" });
@@ -102,8 +123,10 @@ describe("a plan by a current", () => {
             expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-6);
             return ((current - 4) / 16) * end;
           };
-          const off = (1 - tolerance / 100) * (1 - uncertainty / 100);
-          expect(levelOf(TRIP) * off).toBeGreaterThanOrEqual(threshold * (1 - 1e-9));
+          // per cent of the current, whose live zero is off with it
+          const off = (4 + (16 * levelOf(TRIP)) / end) * (1 - uncertainty / 100);
+          const least = ((off - 4) / 16) * end * (1 - tolerance / 100);
+          expect(least).toBeGreaterThanOrEqual(threshold * (1 - 1e-9));
           expect(levelOf("hold just below")).toBeLessThanOrEqual(threshold * (1 + 1e-9));
         },
       ),

@@ -57,7 +57,7 @@ export const checkPage = {
     },
     file: {
       argument: "<csv>",
-      help: "several levels in columns known and indicated, each with its unit or all as by --from; also frequency or speed, and point, its name; - for piped CSV",
+      help: "several levels in columns known and indicated, each with its unit or all as by --from; also frequency or speed, and point, its name; no other column is read; - for piped CSV",
       example: "points.csv",
     },
     from: {

@@ -1,4 +1,4 @@
-import type { SignalSource } from "../../amplitude/index";
+import { type SignalSource, wayOfSignal } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { loopUse } from "../../device/index";
 import { type Amplitude, amplitudeOf, format } from "../../reading/index";
@@ -19,6 +19,7 @@ import { csvPoints } from "../input/csv-points";
 import type { Io } from "../input/io";
 import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
+import { notReadText } from "../input/unread-columns";
 import type { ParsedOptions } from "../options/option-row";
 import { requireOption } from "../options/option-values";
 import { knownOfShaker, shakerOption } from "../options/shaker-option";
@@ -29,7 +30,7 @@ import { cautionsText } from "../print/cautions-text";
 import { checkText, linearityText, pairText, pointsText } from "../print/check-text";
 import { errorPlot } from "../print/error-plot";
 import { exitCodes } from "../print/exit-codes";
-import { explainedSteps, explainedText } from "../print/explained";
+import { explainedList, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { signalsText } from "../print/signals-text";
 import { wrapped } from "../print/wrapped";
@@ -68,34 +69,50 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
   }
   const file = namedFile(values.file);
   const source = signalSource(values);
-  const [way] = Object.keys(source);
-  if (way !== undefined && values.from !== undefined) {
+  const ways = Object.keys(source) as (keyof SignalSource)[];
+  if (values.from !== undefined && ways[0] !== undefined) {
     throw new VeladisError("unknown-option", {
-      expected: `--${way} for cells with units of their own: by --from all are numbers of vibration`,
-      received: `--${way} with --from`,
-      option: way,
+      expected: `--from ${values.from}, or --${ways[0]} beside signals that each say their unit, without --from`,
+      received: `--from and --${ways[0]}`,
+      option: ways[0],
     });
   }
+  const used = new Set<string>();
   const stream = await inputStream(io, file);
   if (stream === undefined) throw new VeladisError("missing-option", { expected: "a CSV file", received: "nothing" });
-  const { points, atFrequencies, told } = await csvPoints(stream, {
+  const { points, atFrequencies, notRead, told } = await csvPoints(stream, {
     file: file ?? "standard input",
     from: values.from,
-    levelOf: (written) => vibrationOf(written, source),
+    levelOf(written) {
+      const way = wayOfSignal(written);
+      if (way !== undefined) used.add(way);
+      return vibrationOf(written, source);
+    },
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
   });
-  const leftOut = leftOutText(told.leftOut);
-  const remarks = leftOut !== "" && { remarks: [leftOut.trimEnd()] };
+  const unused = ways.find((way) => !used.has(way));
+  if (unused !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: `a level in ${unused === "sensor" ? "volts" : "mA or per cent"} for --${unused}`,
+      received: "none in the file",
+      option: unused,
+    });
+  }
+  const by = ways.map((way) => `${way} ${source[way]}`).join(", ");
+  const ofFile = [by === "" ? "" : `signals read by ${by}\n`, leftOutText(told.leftOut), notReadText(notRead)].filter(
+    (text) => text !== "",
+  );
+  const remarks = ofFile.length > 0 && { remarks: ofFile.map((text) => text.trimEnd()) };
   const shared = { told: (json: boolean) => seriesText(told, json) };
-  const read = { read: seriesData(told) };
+  const read = { read: { ...seriesData(told), ...(notRead.length > 0 && { columnsNotRead: notRead }), ...source } };
   if (values.from === undefined || atFrequencies) {
     const data = checkPoints(points, rest);
     return {
       ...shared,
       line: (more) => jsonLine("check points", data, { ...read, ...more }),
       sheet: { points: data, ...remarks },
-      text: pointsText(data) + leftOut,
+      text: pointsText(data) + ofFile.join(""),
       checks: data.points.map((one) => [one.point, one] as const),
     };
   }
@@ -107,7 +124,7 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
     ...shared,
     line: (more) => jsonLine("linearity", data, { ...read, ...more }),
     sheet: { linearity: data, ...remarks },
-    text: linearityText(data) + leftOut,
+    text: linearityText(data) + ofFile.join(""),
     checks: data.points.map((point, i) => [points[i]?.point || `${i + 1}`, point] as const),
   };
 }
@@ -115,11 +132,11 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
 /** What loop and sensor give at the known level, and at the trip where it is told. */
 function signalsOf({ values }: GivenCheck, source: SignalSource, known: Amplitude): string {
   const { threshold } = values;
-  if (threshold !== undefined && Object.keys(source).length === 0) {
+  if (threshold !== undefined && source.loop === undefined && source.sensor === undefined) {
     throw new VeladisError("missing-option", {
-      expected: "--loop or --sensor beside --threshold, which is told as the signal that they make of it",
-      received: "--threshold alone",
-      option: "threshold",
+      expected: "--loop or --sensor beside --threshold, which tell it as a signal: without them it plays no part",
+      received: "neither",
+      option: "loop",
     });
   }
   const trip = threshold === undefined ? undefined : amplitudeOf(vibrationOf(threshold, source));
@@ -223,7 +240,7 @@ export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
     });
   await writeChart(values, [namedFile(file)], draw);
   io.err(told?.(json) ?? "");
-  if (json) await io.out(line(explainedSteps(explain, ...checks)));
+  if (json) await io.out(line(explainedList(explain, checks)));
   else if (sheet !== undefined) {
     const picture = await sheetPicture(sheet, values.chart, draw);
     await io.out(sheetText(sheet, { machine: name, ...proof, ...request, ...picture }));

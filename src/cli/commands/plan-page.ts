@@ -50,7 +50,10 @@ export const planPage = {
         example: '"0.1 mm/s rms"',
         otherwise: "levels in three digits, currents in 0.01 mA,",
       },
-      uncertainty,
+      uncertainty: {
+        ...uncertainty,
+        help: "uncertainty of the shaker's level in %, dB or its unit, or of an injected signal in % of it, or mA; without (k=...) or (95 %) a bound with equal chance within",
+      },
     }),
     ...grouped("injection, in place of a shaker", {
       inject: {

@@ -74,6 +74,8 @@ export class BadRows {
       skipBad !== "given" && this.#expected,
       this.#never.has("decimals") && (decimalComma ? "no point by --decimal-comma" : "--decimal-comma for 7,1"),
       this.#never.has("over range") && overRange,
+      this.#never.has("no level shown") &&
+        "a device that shows a fault, or no level, at a known one fails there: such a row is never left out: correct the cell, or take the row out and say so",
       this.#never.has("unit") && "all in what --from tells (--file-units none where the column of units is wrong)",
       this.#never.has("uncertainty") && "levels without ±, which of several rows is not carried",
       this.#never.has("uncertain level") &&

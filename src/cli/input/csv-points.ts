@@ -6,11 +6,12 @@ import { parseUncertain, uncertainAmplitude } from "../../uncertainty/index";
 import { columnIndex } from "../delimited/column-index";
 import { typeTold } from "../delimited/heading-agrees";
 import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
-import { columnRead } from "./column-read";
+import { type ColumnRead, columnRead } from "./column-read";
 import { cellShown, levelCell, type Unread } from "./level-cell";
 import { pointFrequencies } from "./point-frequencies";
 import { readSeries, type SeriesSettings } from "./read-series";
 import type { SeriesTold } from "./series-told";
+import { unreadColumns } from "./unread-columns";
 
 /** One point of a check as a row says it. */
 export interface CsvPoint {
@@ -24,6 +25,8 @@ export interface CsvPoints {
   readonly points: readonly CsvPoint[];
   /** Whether each has a frequency of its own, from a column of them. */
   readonly atFrequencies: boolean;
+  /** The columns that play no part. */
+  readonly notRead: readonly ColumnRead[];
   readonly told: SeriesTold;
 }
 
@@ -98,6 +101,7 @@ export async function csvPoints(stream: Readable, settings: PointsWritten): Prom
   let named: number | undefined;
   let placed: ReturnType<typeof pointFrequencies>;
   let header: readonly string[] = [];
+  let notRead: readonly ColumnRead[] = [];
   let unitRefused: RowRefused = () => undefined;
   const cellOf = (cell: string): PointCell =>
     type === undefined ? readingCell(cell, decimalComma, levelOf) : typedCell(cell, decimalComma, type);
@@ -109,6 +113,13 @@ export async function csvPoints(stream: Readable, settings: PointsWritten): Prom
       columns = [headedBy(cells, "known"), headedBy(cells, "indicated")];
       named = cells.map(plainHeading).indexOf("point");
       placed = pointFrequencies(cells.map(plainHeading), headings, decimalComma);
+      const asked = [...columns, ...(named < 0 ? [] : [named]), ...(placed === undefined ? [] : [placed.index])];
+      // a column of units is held against the type of all
+      const held =
+        type === undefined
+          ? []
+          : headings.flatMap((one, i) => (/^(?:units?|detectors?)$/i.test(one.trim()) ? [i] : []));
+      notRead = unreadColumns(headings, [...asked, ...held]);
       if (type === undefined) return;
       unitRefused = rowUnitsRefusal(headings, { read: columns }, typeTold(`--from ${shown(from)}`, type), written);
     },
@@ -117,7 +128,8 @@ export async function csvPoints(stream: Readable, settings: PointsWritten): Prom
       if (otherUnit !== undefined) return { what: otherUnit.received, never: "unit" };
       const [known, indicated] = columns.map((column) => cellOf(cells[column] as string)) as [PointCell, PointCell];
       if (isUnread(known)) return known;
-      if (isUnread(indicated)) return indicated;
+      // whatever stands there: at a known level the device has not shown a level, which is no pass
+      if (isUnread(indicated)) return { never: "no level shown", ...indicated };
       const at = placed?.place(cells[placed.index] as string, known);
       if (at !== undefined && "what" in at) return at;
       const point = named === undefined || named < 0 ? "" : (cells[named] as string).trim();
@@ -132,5 +144,5 @@ export async function csvPoints(stream: Readable, settings: PointsWritten): Prom
     indicated: columnRead(header, indicated),
     ...(placed !== undefined && { frequency: columnRead(header, placed.index) }),
   };
-  return { points, atFrequencies: placed !== undefined, told: { columns: read, ...rows } };
+  return { points, atFrequencies: placed !== undefined, notRead, told: { columns: read, ...rows } };
 }

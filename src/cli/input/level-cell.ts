@@ -12,8 +12,8 @@ export interface Unread {
   readonly expected?: string;
 }
 
-/** Why a row may not be left out: the level was beyond the range, or it is there and written otherwise. */
-export type NeverLeftOut = "over range" | "decimals" | "unit" | "uncertainty" | "uncertain level";
+/** Why a row may not be left out: the level was beyond the range, is there and written otherwise, or should be there. */
+export type NeverLeftOut = "over range" | "decimals" | "unit" | "uncertainty" | "uncertain level" | "no level shown";
 
 /** What a cell says where there was no good signal. */
 export const faultWord = /^(?:fault|nan)?$/i;

@@ -4,8 +4,10 @@ import {
   frequencyTexts,
   linearityRemarks,
   pairRemarks,
+  passesNothing,
   severalRemarks,
   signed,
+  toleranceText,
 } from "../../report/index";
 import {
   type AsFoundAsLeft,
@@ -32,9 +34,11 @@ const columns: readonly Column[] = [
 ];
 
 /** Which errors pass; those below and above the known level differ for a tolerance in decibels. */
-function passing({ acceptance: { below, above } }: KnownCheckResult): string {
+function passing(check: KnownCheckResult): string {
+  if (passesNothing(check)) return "no error passes";
+  const { below, above } = check.acceptance;
   const [least, most] = [significant(below), significant(above)];
-  return least === most ? `up to ${most}` : `from -${least} to +${most}`;
+  return `passes ${least === most ? `up to ${most}` : `from -${least} to +${most}`} ${check.as}`;
 }
 
 type Cells = [
@@ -64,7 +68,7 @@ function cells([name, check]: Named): Cells {
 function ownRow(row: Named): string[][] {
   const [name, known, expected, shown, error, percent, decibels] = cells(row);
   const [, check] = row;
-  const { tolerance, uncertainty, verdict } = check;
+  const { uncertainty, verdict } = check;
   const { below, above } = check.acceptance;
   const [least, most] = [significant(below), significant(above)];
   return [
@@ -74,9 +78,9 @@ function ownRow(row: Named): string[][] {
     [expected, `shown ${shown}`],
     [error, percent, decibels],
     [
-      `within ${significant(tolerance)}`,
+      `within ${toleranceText(check)}`,
       uncertainty === null ? "U not stated" : `U ${significant(uncertainty)}`,
-      `passes ${least === most ? most : `-${least} to +${most}`}`,
+      passesNothing(check) ? "no error passes" : `passes ${least === most ? most : `-${least} to +${most}`}`,
     ],
     [verdict],
   ];
@@ -113,7 +117,7 @@ function ownTable(rows: readonly Named[], unit: string): string {
 /** Checks at one known level, which has one tolerance; where the levels shown are known otherwise, each has its own line. */
 function levelText(rows: readonly [Named, ...Named[]]): string {
   const [[, first]] = rows;
-  const { as: unit, tolerance, uncertainty } = first;
+  const { as: unit, uncertainty } = first;
   if (rows.some(([, one]) => one.uncertainty !== uncertainty)) return ownTable(rows, unit);
   const table = textTable(
     [...columns, { title: "verdict" }],
@@ -122,7 +126,7 @@ function levelText(rows: readonly [Named, ...Named[]]): string {
   const at = frequencyTexts(first.known.hertz).join(", ");
   const known = uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit} (k = 2)`;
   return `${table}\n${wrapped(
-    `${at === "" ? "" : `at ${at}; `}tolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}`,
+    `${at === "" ? "" : `at ${at}; `}tolerance ${toleranceText(first)} ${unit}, uncertainty ${known}; ${passing(first)}`,
   )}${ruleLines([first])}`;
 }
 

@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { largestOf, visibleText } from "../../core/index";
 import { significant } from "../../reading/index";
 import { signed } from "../../report/index";
 import { type ErrorMark, errorMarks, type NamedCheck } from "../../verification/index";
@@ -39,9 +39,9 @@ export function errorPlot(checks: readonly NamedCheck[], width: number): string 
   );
   const step = stepOf(furthest > 0 ? furthest : 1);
   const most = 4 * step;
-  const left = Math.max(0, ...names.map((name) => name.length)) + 1;
+  const left = largestOf(names.map((name) => name.length)) + 1;
   const words = marks.map(({ percent, verdict }) => `${signed(percent)} % ${verdict}`);
-  const count = Math.max(11, width - left - Math.max(...words.map((word) => word.length)) - 1);
+  const count = Math.max(11, width - left - largestOf(words.map((word) => word.length)) - 1);
   const axis = [-most, -most / 2, 0, most / 2, most].map((one) => ({
     at: columnOf(one, most, count),
     text: one > 0 ? `+${Number(one.toPrecision(6))}` : `${Number(one.toPrecision(6))}`,

@@ -15,8 +15,13 @@ export function explainedText(answers: readonly Explained[]): string {
 }
 
 /** The same as data for a JSON object: the steps of the only answer, or of each by its name; nothing unless asked for. */
-export function explainedSteps(asked: boolean, ...answers: readonly Explained[]) {
+export function explainedList(asked: boolean, answers: readonly Explained[]) {
   if (!asked) return {};
   const all = Object.fromEntries(answers.map(([name, answer]) => [name, explain(answer).steps]));
   return { explained: all[""] ?? all };
+}
+
+/** The same of a few. */
+export function explainedSteps(asked: boolean, ...answers: readonly Explained[]) {
+  return explainedList(asked, answers);
 }

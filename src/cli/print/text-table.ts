@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { largestOf, visibleText } from "../../core/index";
 
 /** A column of a text table. */
 export interface Column {
@@ -28,7 +28,7 @@ export function tableLine(cells: readonly string[], columns: readonly Column[], 
 export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
   const titles = columns.map(({ title }) => visibleText(title));
   const shown = rows.map((row) => row.map(visibleText));
-  const widths = titles.map((title, i) => Math.max(title.length, ...shown.map((row) => (row[i] ?? "").length)));
+  const widths = titles.map((title, i) => largestOf([title.length, ...shown.map((row) => (row[i] ?? "").length)]));
   const line = (cells: readonly string[]): string => tableLine(cells, columns, widths);
   const rule = widths.map((width) => "-".repeat(width));
   return [line(titles), line(rule), ...shown.map(line)].map((text) => `${text}\n`).join("");

@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { largestOf, visibleText } from "../../core/index";
 import { type Column, tableLine } from "./text-table";
 
 /** A column whose cells may take several lines: those they come in, and more where it is broken to fit. */
@@ -41,7 +41,7 @@ export function wrappedTable(
   const used = columns.filter((_column, i) => isUsed[i]);
   const shown = rows.map((row) => row.filter((_cell, i) => isUsed[i]).map((lines) => lines.map(visibleText)));
   const own = used.map(({ title }, i) =>
-    Math.max(title.length, ...shown.flatMap((row) => (row[i] ?? []).map((line) => line.length))),
+    largestOf([title.length, ...shown.map((row) => largestOf((row[i] ?? []).map((line) => line.length)))]),
   );
   const wraps = used.map((column) => column.wraps === true);
   const fixed = own.reduce((sum, one, i) => (wraps[i] ? sum : sum + one), 2 * (used.length - 1));
@@ -58,7 +58,7 @@ export function wrappedTable(
     const cells = row.map((lines, i) =>
       wraps[i] ? lines.flatMap((line) => linesIn(line, widths[i] as number)) : lines,
     );
-    const height = Math.max(...cells.map((lines) => lines.length));
+    const height = largestOf(cells.map((lines) => lines.length));
     return Array.from({ length: height }, (_, k) => lineOf(cells.map((lines) => lines[k] ?? "")));
   });
   const titles = lineOf(used.map(({ title }) => title));

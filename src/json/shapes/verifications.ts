@@ -103,7 +103,7 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
     },
   },
   "bench fact": { keys: { name: "text", text: "text" } },
-  "bench signal": { keys: { value: "number", type: "text", by: "text" } },
+  "bench signal": { keys: { value: "number", type: "text", by: "text", beyond: "truth?" } },
   "bench step": {
     keys: {
       number: "number",

@@ -84,9 +84,9 @@ describe("check of several levels", () => {
     expect(points.map((one: { known: { value: number } }) => one.known.value)).toEqual([2.5, 8.5, 10.5]);
   });
 
-  it("refuses duplicate headings and bad cells, the second left out by --skip-bad", async () => {
+  it("refuses duplicate headings and bad cells, of which --skip-bad leaves out rows without a known level", async () => {
     expect(await refused(check, "known,indicated,indicated\n2,2.1,3\n")).toMatch(/2.*3/);
-    const csv = "known,indicated\n2,2.1\n5,-\n8,8.1\n10,10.1\n";
+    const csv = "known,indicated\n2,2.1\n-,5.1\n8,8.1\n10,10.1\n";
     expect(await refused(check, csv)).toContain('1 of 4 rows without: line 3 "-"');
     const { points, read } = await data([...check, "--skip-bad"], csv);
     expect([points.length, read.leftOut.rows]).toEqual([3, 1]);
@@ -96,6 +96,41 @@ describe("check of several levels", () => {
 
   it("never leaves OL out: a device over its range at a known level fails there", async () => {
     expect(await refused([...check, "--skip-bad"], "known,indicated\n2,2.1\n5,OL\n8,8.1\n")).toContain("fails there");
+  });
+
+  it.each(["22 mA", "3.5 mA", "sensor fault", "no reading", "-1 mm/s rms", "-", ""])(
+    "never leaves out a known level at which the device shows %j",
+    async (shows) => {
+      const loop = ["check", "--file", "-", "--tolerance", "5 %", "--loop", "0 to 20 mm/s rms", "--skip-bad"];
+      const csv = `known,indicated\n5 mm/s rms,8 mA\n10 mm/s rms,${shows}\n15 mm/s rms,16 mA\n`;
+      expect(await refused(loop, csv)).toContain("fails there: such a row is never left out");
+    },
+  );
+});
+
+describe("columns of a check that are not read", () => {
+  const check = ["check", "--file", "-", "--tolerance", "5 %"];
+  const rows = (heading: string, cell: string) =>
+    `known,indicated,${heading}\n4 mm/s rms,4.1 mm/s rms,${cell}\n8 mm/s rms,8.1 mm/s rms,${cell}\n`;
+
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ["tolerance", "1 %", "--tolerance"], ["Tolerance_pct", "1", "--tolerance"], ["uncertainty (k=2)", "2 %", "--uncertainty"],
+    ["as left", "4 mm/s rms", "as left in a file each"], ["as_left", "4", "as left in a file each"], ["Sensor", "100 mV/g", "--sensor"],
+    ["loop", "0 to 20 mm/s rms", "--loop"], ["detector", "pk", "--from"], ["unit", "in/s pk", "--from"],
+    ["freq", "40 Hz", "frequency (Hz)"], ["rpm", "2400", "speed (r/min)"], ["Hz", "40", "frequency (Hz)"], ["rule", "guard band", "--rule"],
+  ])("are refused where they decide it: %s", async (heading, cell, instead) => {
+    const told = await refused(check, rows(heading, cell));
+    expect(told).toContain(instead);
+    expect(told).toContain(`column 3 "${heading}"`);
+  });
+
+  it("are named in text, JSON and sheet where they do not", async () => {
+    const csv = rows("remark", "in order");
+    expect((await veladis(check, csv)).out).toContain('columns not read: 3 "remark"\n');
+    expect((await data(check, csv)).read.columnsNotRead).toEqual([{ number: 3, heading: "remark" }]);
+    expect((await veladis([...check, "--sheet", "markdown"], csv)).out).toContain('columns not read: 3 "remark"');
+    expect((await veladis(check, "known,indicated\n4 mm/s rms,4 mm/s rms\n")).out).not.toContain("not read");
   });
 });
 
