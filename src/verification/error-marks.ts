@@ -1,4 +1,4 @@
-import { finiteResult } from "../core/index";
+import { finiteResult, largestOf } from "../core/index";
 import type { KnownCheckResult } from "./check-against-known";
 
 /** A check that is drawn: its name, which may be empty, and its outcome. */
