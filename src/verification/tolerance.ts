@@ -8,7 +8,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import type { Amplitude, Assumption } from "../reading/index";
+import { type Amplitude, type Assumption, significant } from "../reading/index";
 import { divisorOf, statedAlone, statedText } from "../uncertainty/index";
 
 /** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.4 mm/s rms"`. */
@@ -46,7 +46,7 @@ export function marginsOf(tolerance: ToleranceText, known: Amplitude): AssumedMa
 export function requireUseful({ below, above }: Margins, known: Amplitude, received: string): void {
   if (Math.max(below, above) < known.value * (1 - 1e-9)) return;
   throw new VeladisError("out-of-range", {
-    expected: `a tolerance of less than 100 % of the known level, ${known.value} ${known.unit}: one as large passes a device that shows nothing, or twice the level`,
+    expected: `a tolerance of less than 100 % of the known level, ${significant(known.value)} ${known.unit} ${known.detector}: one as large passes a device that shows nothing, or twice the level`,
     received: shown(received),
   });
 }
