@@ -1,6 +1,6 @@
 import { type ConvertedAmplitude, convertChecked } from "../amplitude/index";
 import { isVerified, type Provenance, type Source } from "../core/index";
-import { type Amplitude, type Assumption, type Step, withStep } from "../reading/index";
+import { type Amplitude, type Assumption, type Step, type Unfinished, withStep } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { Bound } from "./applicable-criteria";
 import { carriedAsBound } from "./carried-as-bound";
@@ -68,7 +68,7 @@ export function judgedBy(
   const ratio = by / value;
   const mine = plan.readerLimits(reading, crestFactor);
   const limit = mine.all[at] as Limit;
-  return Object.freeze({
+  const judgement: Unfinished<CriterionJudgement> = {
     quantity,
     zone: zones[above] as Zone,
     zones,
@@ -79,7 +79,6 @@ export function judgedBy(
     source: limit.source,
     bound,
     band,
-    ...(plan.peakMeans !== undefined && { peakMeans: plan.peakMeans }),
     assumed,
     provenance,
     verified: isVerified(provenance),
@@ -90,7 +89,9 @@ export function judgedBy(
       by,
       note: texts[at] as string,
     }),
-  });
+  };
+  if (plan.peakMeans !== undefined) judgement.peakMeans = plan.peakMeans;
+  return Object.freeze(judgement);
 }
 
 /** How bad a judgement is: by zone first, then by the share of the limit that is used up. */

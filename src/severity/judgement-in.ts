@@ -1,5 +1,5 @@
 import { isVerified } from "../core/index";
-import { type Amplitude, union } from "../reading/index";
+import { type Amplitude, type Unfinished, union } from "../reading/index";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
 import type { Judgement } from "./judgement";
 import { judgementPlan } from "./judgement-plan";
@@ -48,7 +48,7 @@ export function judgementIn(
   for (let i = 1; i < criteria.length; i++) assumed = union(assumed, (criteria[i] as CriterionJudgement).assumed);
   const loop = readingCautions(readings);
   // written out: a copy of the governing criterion with parts added to it costs more than all the rest
-  return Object.freeze({
+  const judgement: Unfinished<Judgement> = {
     headline,
     quantity: governing.quantity,
     zone: governing.zone,
@@ -62,7 +62,6 @@ export function judgementIn(
     source: governing.source,
     bound: governing.bound,
     band: governing.band,
-    ...(governing.peakMeans !== undefined && { peakMeans: governing.peakMeans }),
     assumed,
     provenance: plan.provenance,
     verified: isVerified(plan.provenance),
@@ -81,7 +80,9 @@ export function judgementIn(
     unjudged: plan.unjudged,
     assumedFacts: plan.assumedFacts,
     setAside: machine.setAside,
-    ...(plan.supportRule !== undefined && { supportRule: plan.supportRule }),
     cautions: loop.length === 0 ? plan.cautions : Object.freeze([...loop, ...plan.cautions]),
-  } satisfies Judgement);
+  };
+  if (governing.peakMeans !== undefined) judgement.peakMeans = governing.peakMeans;
+  if (plan.supportRule !== undefined) judgement.supportRule = plan.supportRule;
+  return Object.freeze(judgement);
 }

@@ -1,9 +1,10 @@
-import { type ConvertOptions, convert, convertChecked } from "../amplitude/index";
+import { type ConvertedAmplitude, type ConvertOptions, convert, convertChecked } from "../amplitude/index";
 import {
   type Amplitude,
   type ParsedType,
   parsedType,
   type ReadingType,
+  type Step,
   typeOf,
   type Unfinished,
 } from "../reading/index";
@@ -57,6 +58,34 @@ function printedReading({ printed, quantity }: Limit, note: string): Amplitude {
   return { value, unit, detector, quantity, hertz: undefined, history: Object.freeze([given]) };
 }
 
+/** A limit carried to a type: written out, since a copy of either with the parts of the other costs more than carrying it. */
+function carriedLimit(
+  { name, printed, standard, edition, source, provenance, verified }: Limit,
+  as: ReadingType,
+  { value, unit, detector, quantity, hertz, level, assumed, crestFactor, history }: ConvertedAmplitude,
+): Limit {
+  const limit: Unfinished<Limit> = {
+    name,
+    as,
+    value,
+    unit,
+    detector,
+    quantity,
+    hertz,
+    assumed,
+    history: history as readonly Step[],
+    printed,
+    standard,
+    edition,
+    source,
+    provenance,
+    verified,
+  };
+  if (level !== undefined) limit.level = level;
+  if (crestFactor !== undefined) limit.crestFactor = crestFactor;
+  return Object.freeze(limit);
+}
+
 /**
  * The limits in the reader's type, for a frequency and a crest factor; each says how it was carried there and what that
  * assumed. What they were for the last ones is remembered: within one quantity and without a crest factor that is all
@@ -79,9 +108,7 @@ export function limitsInType(
     const at = hertz === undefined ? undefined : { hertz };
     const all = limits.map((one, i) => {
       if (one.as === type) return Object.freeze({ ...one, hertz });
-      const { name, printed, standard, edition, source, provenance, verified } = one;
-      const carried = convertChecked(given[i] as Amplitude, type, crestFactor, at);
-      return Object.freeze({ name, as: type, ...carried, printed, standard, edition, source, provenance, verified });
+      return carriedLimit(one, type, convertChecked(given[i] as Amplitude, type, crestFactor, at));
     });
     last = { all, byName: namedLimits(all) };
     lastTold = told;
