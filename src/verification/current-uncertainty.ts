@@ -1,4 +1,4 @@
-import { inPlace, shown, VeladisError } from "../core/index";
+import { finiteResult, inPlace, requireText, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { divisorOf, statedAlone } from "../uncertainty/index";
 import type { BenchNumbers } from "./bench-moves";
@@ -9,6 +9,11 @@ interface CurrentLine {
   readonly offset: number;
   readonly slope: number;
 }
+
+const FORM = 'the uncertainty of a current in per cent of it or in mA, such as "0.5 % (k=2)" or "0.02 mA (k=2)"';
+
+/** A share of the threshold that no test ever asks for. */
+const BEYOND = 1e6;
 
 const place = { parameter: "injection", option: "uncertainty" } as const;
 
@@ -25,11 +30,11 @@ export function movedByCurrent(
   { offset, slope }: CurrentLine,
 ): BenchNumbers["moved"] {
   return inPlace(place, () => {
-    const stated = statedAlone(uncertainty);
+    const stated = statedAlone(requireText(uncertainty, FORM));
     const amount = (stated.amount * 2) / divisorOf(stated);
     if (/^dB$/i.test(stated.unit)) {
       throw new VeladisError("unknown-unit", {
-        expected: 'the uncertainty of a current in per cent of it or in mA, such as "0.5 % (k=2)" or "0.02 mA (k=2)"',
+        expected: FORM,
         received: shown(uncertainty),
       });
     }
@@ -39,12 +44,12 @@ export function movedByCurrent(
         ? 0
         : stated.unit === "mA"
           ? amount
-          : expandedMargins(uncertainty, threshold).above * slope;
+          : finiteResult(expandedMargins(uncertainty, threshold).above * slope);
     return (level, side) => {
       const current = offset + slope * threshold.value * level;
       const moved = side === "up" ? current / (1 - share) + absolute : current * (1 - share) - absolute;
       const found = (moved - offset) / (slope * threshold.value);
-      if (share < 1 && found > 0) return found;
+      if (share < 1 && found > 0 && found < BEYOND) return found;
       throw new VeladisError("out-of-range", {
         ...place,
         expected:

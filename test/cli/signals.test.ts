@@ -91,8 +91,8 @@ describe("readings as signals", () => {
     [["judge", "DE-H 3.2 mA, DE-V 12 mA", "--loop", "0 to 20 mm/s rms", ...pump], /sensor-fault[\s\S]*3\.2 mA, of DE-H/],
     [["judge", "DE-H 12 mA", ...pump], /range of the loop/],
     [["check", "--tolerance", "5 %", "--file", "points.csv", "--threshold", "9 mm/s rms"], /one level beside --threshold/],
-    [["check", "--tolerance", "5 %", "--from", "mm/s rms", "--loop", "0 to 20 mm/s rms"], /--loop with --from/],
-    [["check", "--tolerance", "5 %", "--known", "8 mm/s rms", "--indicated", "8 mm/s rms", "--threshold", "9 mm/s rms"], /--threshold alone/],
+    [["check", "--tolerance", "5 %", "--from", "mm/s rms", "--loop", "0 to 20 mm/s rms"], /--from and --loop/],
+    [["check", "--tolerance", "5 %", "--known", "8 mm/s rms", "--indicated", "8 mm/s rms", "--threshold", "9 mm/s rms"], /--loop or --sensor beside --threshold/],
     [["judge", "DE-H 0.1 ± 0.01 V pk, DE-V 2 mm/s rms", "--sensor", "100 mV/g", ...pump], /signals of points without ±/],
   ])("%j is refused", async (args, says) => {
     const { out, err, code } = await veladis(args);

@@ -104,6 +104,7 @@ const cases: Cases = {
   "injectionPlan, no injection": () => inject({}, null),
   "injectionPlan, a signal that is none": () => inject({}, { inject: "V" }),
   "injectionPlan, a current known to decibels": () => inject({}, { inject: "mA", uncertainty: "0.1 dB" }),
+  "injectionPlan, an uncertainty that is no text": () => inject({}, { inject: "mA", uncertainty: 0.5 }),
   "injectionPlan, a voltage that proves nothing": () =>
     inject({ sensor: "100 mV/g" }, { inject: "mV", uncertainty: "120 % (k=2)" }),
   "injectionPlan, a mistyped key": () => inject({}, { inject: "mA", uncertanty: "1 %" }),

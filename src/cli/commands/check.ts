@@ -1,7 +1,6 @@
 import { type SignalSource, wayOfSignal } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
-import { loopUse } from "../../device/index";
-import { type Amplitude, amplitudeOf, format } from "../../reading/index";
+import { type Amplitude, format } from "../../reading/index";
 import type { SheetRequest } from "../../report/index";
 import {
   asFoundAsLeft,
@@ -32,10 +31,9 @@ import { errorPlot } from "../print/error-plot";
 import { exitCodes } from "../print/exit-codes";
 import { explainedList, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
-import { signalsText } from "../print/signals-text";
-import { wrapped } from "../print/wrapped";
 import { type Draw, requireChart, sheetPicture, writeChart } from "./chart-file";
 import type { checkPage } from "./check-page";
+import { signalsOfCheck } from "./check-signals";
 import { plotWidth } from "./plot-width";
 
 type GivenCheck = ParsedOptions<typeof checkPage.options>;
@@ -129,28 +127,6 @@ async function severalOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<An
   };
 }
 
-/** What loop and sensor give at the known level, and at the trip where it is told. */
-function signalsOf({ values }: GivenCheck, source: SignalSource, known: Amplitude): string {
-  const { threshold } = values;
-  if (threshold !== undefined && source.loop === undefined && source.sensor === undefined) {
-    throw new VeladisError("missing-option", {
-      expected: "--loop or --sensor beside --threshold, which tell it as a signal: without them it plays no part",
-      received: "neither",
-      option: "loop",
-    });
-  }
-  const trip = threshold === undefined ? undefined : amplitudeOf(vibrationOf(threshold, source));
-  const told = signalsText(
-    [["known", known] as const, ...(trip === undefined ? [] : [["trip", trip] as const])],
-    source,
-    known.hertz ?? trip?.hertz,
-  );
-  if (trip === undefined || source.loop === undefined) return told;
-  const at = trip.hertz ?? known.hertz;
-  const { remark } = loopUse(trip, source.loop, at === undefined ? {} : { at: { hertz: at } });
-  return told + (remark === null ? "" : wrapped(remark));
-}
-
 /** The answer of one level, of which there is a check. */
 interface AnswerOfOne extends Answer {
   readonly checks: readonly [Answer["checks"][number], ...Answer["checks"]];
@@ -195,7 +171,7 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   const answer =
     asLeft === undefined ? alone({ known, indicated, ...rest }) : pair({ known, asFound: indicated, asLeft, ...rest });
   const { line, sheet, text, checks } = answer;
-  const signals = signalsOf(given, source, checks[0][1].known);
+  const signals = signalsOfCheck(values.threshold, source, checks[0][1].known);
   if (signals === "") return { ...answer, sheet: { known: told, ...sheet } };
   const signalLine = signals.trim().replace(/\s+/g, " ");
   return {

@@ -15,7 +15,7 @@ const END = String.raw`(?=\s*(?:$|[,;]|\sto\s))`;
 const LOAD = /* @__PURE__ */ lazily(
   () =>
     new RegExp(
-      String.raw`\s*[,;]?\s*\(?\s*(?:(?:at\s+)?(?:load\s*[=:]?\s*(?:of\s+)?(\d+(?:\.\d+)?\s*(?:%|per ?cent|[kM]W))|(\d+(?:\.\d+)?\s*(?:%|per ?cent|[kM]W)|full|no|part|half|rated)[\s-]+(?:of\s+(?:full\s+|rated\s+)?)?load))\s*\)?${END}`,
+      String.raw`\s*[,;]?\s*\(?\s*(?:(?:at\s+)?(?:load\s*[=:]?\s*(?:of\s+)?(\d+(?:\.\d+)?\s*(?:%|per ?cent|[kM]W))|((?<![\d.])\d+(?:\.\d+)?\s*(?:%|per ?cent|[kM]W)|full|no|part|half|rated)[\s-]+(?:of\s+(?:full\s+|rated\s+)?)?load))\s*\)?${END}`,
       "gi",
     ),
 );
@@ -23,10 +23,15 @@ const LOAD = /* @__PURE__ */ lazily(
 const SPEED = /* @__PURE__ */ lazily(
   () =>
     new RegExp(
-      String.raw`\s*[,;]?\s*\(?\s*(?:running\s+at|(?:running\s+)?speed\s*[=:]?)\s*(\d+(?:\.\d+)?\s*[^\s,;()]*)\s*\)?${END}`,
+      String.raw`\s*[,;]?\s*\(?\s*(?:running\s+at|(?:running\s+)?speed\s*[=:]?)\s*(\d+(?:\.\d+)?(?:\s*[^\s,;()]+)?)\s*\)?${END}`,
       "gi",
     ),
 );
+
+/** One sign for a run of white space: a line end where it has one. */
+function shortened(run: string): string {
+  return run.includes("\n") ? "\n" : " ";
+}
 
 /** What a pattern finds once at the most, and the text without it. */
 function taken(text: string, pattern: RegExp, what: string): [rest: string, found: string | undefined] {
@@ -47,7 +52,8 @@ function taken(text: string, pattern: RegExp, what: string): [rest: string, foun
  * @throws {@link VeladisError} `syntax` for two of one, and as {@link frequency}
  */
 export function readAtState(text: string, unit: string | undefined): ReadAtState {
-  const [unloaded, load] = taken(text, LOAD(), "load");
+  // the patterns look for room at many places: a long run of it is none the more
+  const [unloaded, load] = taken(text.replace(/\s{2,}/g, shortened), LOAD(), "load");
   const [reading, said] = taken(unloaded, SPEED(), "running speed");
   const isBare = said !== undefined && /^\d+(?:\.\d+)?$/.test(said);
   const speed = isBare && unit !== undefined ? `${said} ${unit}` : said;
