@@ -6,6 +6,7 @@ import {
   agreedHertz,
   amplitudeOf,
   decibelsOf,
+  type Factor,
   type Level,
   madeOfOne,
   type ReadingTypeText,
@@ -105,30 +106,38 @@ export function convertAmplitude(
   });
 }
 
-/** As {@link convertAmplitude}, of an amplitude that has passed its checks: judging holds every reading to them once. */
-export function convertChecked(
+/** What one conversion shares with all others between the same types, at one frequency and by one crest factor. */
+export interface Way {
+  readonly pair: Pair;
+  readonly hertz: number | undefined;
+  readonly crestFactor: number | undefined;
+  readonly factor: Factor;
+  readonly assumed: readonly Assumption[];
+}
+
+/** The way between two types; the frequency has passed its checks. */
+export function wayBetween(pair: Pair, hertz: number | undefined, crestFactor: number | undefined): Way {
+  const isPlain = pair.ofSine && crestFactor === undefined && (hertz !== undefined || pair.steps === 0);
+  const at = hertz === undefined ? undefined : { hertz };
+  const factor = isPlain ? pair.sine(hertz ?? 1) : factorOf(pair, at, crestFactor);
+  return { pair, hertz, crestFactor, factor, assumed: assumedBetween(pair, crestFactor) };
+}
+
+/** An amplitude carried by a way, to which parts may still be added. */
+export function carriedBy(
   amplitude: Amplitude,
-  to: string,
-  stated?: number,
-  at?: ConvertOptions["at"],
-): ConvertedAmplitude {
-  const from = typeOf(amplitude.unit, amplitude.detector).type;
-  const pair = pairOf(from, to);
+  { pair, hertz, crestFactor, factor, assumed }: Way,
+): Unfinished<ConvertedAmplitude> {
   const { unit, detector, quantity, type, reference } = pair.to;
-  requireOneCrestFactor(amplitude.crestFactor, stated);
-  const crestFactor = stated === undefined ? broughtAlong(amplitude, pair) : stated;
-  const hz = agreedHertz(amplitude.hertz, at);
-  const factor = factorOf(pair, hz === undefined ? undefined : { hertz: hz }, crestFactor);
   const value = scaled(amplitude.value, factor);
-  const assumed = assumedBetween(pair, crestFactor);
   const step: Unfinished<Step> = { does: "convert", value, type };
-  const answer: Unfinished<Amplitude> = { value, unit, detector, quantity, hertz: hz };
+  const answer: Unfinished<Amplitude> = { value, unit, detector, quantity, hertz };
   if (reference !== 0) {
     const level: Level = Object.freeze({ decibels: decibelsOf(value, reference), re: `${reference} ${unit}` });
     step.value = level.decibels;
     answer.level = level;
   }
-  if (pair.steps !== 0) step.hertz = hz as number;
+  if (pair.steps !== 0) step.hertz = hertz as number;
   if (crestFactor !== undefined && assumed.includes("crest-factor")) step.crestFactor = crestFactor;
   if (assumed.length > 0) step.assumed = assumed;
   const { assumed: whole, crestFactor: known, state, history } = madeOfOne(amplitude, step);
@@ -137,5 +146,18 @@ export function convertChecked(
   if (known !== undefined && pair.steps === 0) answer.crestFactor = known;
   if (state !== undefined) answer.state = state;
   answer.history = history as readonly Step[];
-  return Object.freeze(answer) as ConvertedAmplitude;
+  return answer as Unfinished<ConvertedAmplitude>;
+}
+
+/** As {@link convertAmplitude}, of an amplitude that has passed its checks: judging holds every reading to them once. */
+export function convertChecked(
+  amplitude: Amplitude,
+  to: string,
+  stated?: number,
+  at?: ConvertOptions["at"],
+): ConvertedAmplitude {
+  const pair = pairOf(typeOf(amplitude.unit, amplitude.detector).type, to);
+  requireOneCrestFactor(amplitude.crestFactor, stated);
+  const crestFactor = stated === undefined ? broughtAlong(amplitude, pair) : stated;
+  return Object.freeze(carriedBy(amplitude, wayBetween(pair, agreedHertz(amplitude.hertz, at), crestFactor)));
 }

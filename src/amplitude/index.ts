@@ -6,9 +6,11 @@ export { convert, converted } from "./convert";
 export {
   assumedBetween,
   type ConvertedAmplitude,
+  carriedBy,
   conversionAssumes,
   convertAmplitude,
   convertChecked,
+  wayBetween,
 } from "./convert-amplitude";
 export type { ConvertArguments, ConvertOptions } from "./convert-options";
 export { convertedAt } from "./converted-at";
@@ -38,7 +40,7 @@ export { rssDifference, vectorDifference } from "./differences";
 export { type EquivalentsRow, equivalents } from "./equivalents";
 export { type ExplainedResult, type Explanation, explain } from "./explain";
 export { factorOf } from "./factor";
-export { type Pair, pair } from "./pair";
+export { type Pair, pair, pairOf } from "./pair";
 export { type ProbeDirection, type ProbeGap, type ProbeGapOptions, probeGap } from "./probe-gap";
 export { type ProbeLength, probeLengthText, probeSensitivityText, voltsText } from "./probe-length";
 export { type Sensor, sensor } from "./sensor";

@@ -1,4 +1,11 @@
-import { type ConvertedAmplitude, type ConvertOptions, convert, convertChecked } from "../amplitude/index";
+import {
+  type ConvertedAmplitude,
+  type ConvertOptions,
+  carriedBy,
+  convert,
+  pairOf,
+  wayBetween,
+} from "../amplitude/index";
 import {
   type Amplitude,
   type ParsedType,
@@ -91,6 +98,7 @@ function carriedLimit(
  * assumed. What they were for the last ones is remembered: within one quantity and without a crest factor that is all
  * there is.
  *
+ * @param limits - of one criterion, so all in one type
  * @param texts - how each of them is named in a history
  */
 export function limitsInType(
@@ -105,11 +113,14 @@ export function limitsInType(
   return (told) => {
     if (last !== undefined && told.hertz === lastTold?.hertz && told.crestFactor === lastTold?.crestFactor) return last;
     const { hertz, crestFactor } = told;
-    const at = hertz === undefined ? undefined : { hertz };
-    const all = limits.map((one, i) => {
-      if (one.as === type) return Object.freeze({ ...one, hertz });
-      return carriedLimit(one, type, convertChecked(given[i] as Amplitude, type, crestFactor, at));
-    });
+    const [first] = limits;
+    const isPrinted = first === undefined || first.as === type;
+    const way = isPrinted ? undefined : wayBetween(pairOf(first.as, type), hertz, crestFactor);
+    const all = limits.map((one, i) =>
+      way === undefined
+        ? Object.freeze({ ...one, hertz })
+        : carriedLimit(one, type, carriedBy(given[i] as Amplitude, way)),
+    );
     last = { all, byName: namedLimits(all) };
     lastTold = told;
     return last;
