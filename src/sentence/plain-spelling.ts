@@ -31,7 +31,7 @@ function withDecimals(text: string): string {
   const [all, blank, whole, over, under] = FRACTION.exec(typed) ?? [];
   if (all === undefined) return text;
   const [above, below] = [Number(over), Number(under)];
-  if (below === 0 || (whole !== undefined && above >= below)) {
+  if (above === 0 || below === 0 || (whole !== undefined && above >= below)) {
     throw new VeladisError("syntax", { expected: FRACTIONS, received: shown(all.trim()) });
   }
   return `${blank}${Number(whole ?? 0) + above / below}${typed.slice(all.length)}`;

@@ -107,9 +107,9 @@ describe("lines of a spectrum by SciPy have the level of its record (NumPy)", ()
       "1,2,3",
     );
     // sines of 3, 0 and 1.2 mm/s pk there
-    expect(out).toMatch(/^1x +48\.00 +48\.00 +2\.12$/m);
+    expect(out).toMatch(/^1x +48\.00 +48\.00 +0 +2\.12$/m);
     expect(out).toMatch(/^2x +96\.00 +nothing *$/m);
-    expect(out).toMatch(/^3x +144\.00 +144\.00 +0\.849$/m);
+    expect(out).toMatch(/^3x +144\.00 +144\.00 +0 +0\.849$/m);
   });
 
   it("is drawn, and tells its zone by the exit code", async () => {

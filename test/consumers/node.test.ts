@@ -67,8 +67,9 @@ for (const binary of binaries) {
 
     it("loads every entry both ways", () => {
       const list = JSON.stringify(entryNames);
+      // a dollar in front marks what no version promises: as an ES module alone
       const count = (load: string): string =>
-        `let names = 0; for (const name of ${list}) names += Object.keys(${load}(name)).length; console.log(names);`;
+        `let names = 0; for (const name of ${list}) names += Object.keys(${load}(name)).filter((one) => one[0] !== "$").length; console.log(names);`;
       const esm = printed("all.mjs", count("await import"));
       expect(Number(esm)).toBeGreaterThan(100);
       expect(printed("all.cjs", count("require"))).toBe(esm);

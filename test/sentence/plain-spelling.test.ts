@@ -43,9 +43,12 @@ describe("readings as people write them", () => {
     expect(plainSpelling(written)).toBe(written);
   });
 
-  it.each(["5/0 ips pk", "1 5/4 ips pk", "1-3/3 mil pp"])("%s is no fraction", (written) => {
-    expect(codeOf(() => plainSpelling(written))).toBe("syntax");
-  });
+  it.each(["5/0 ips pk", "0/8 ips pk", "1 000/8 ips pk", "1 5/4 ips pk", "1-3/3 mil pp"])(
+    "%s is no fraction",
+    (written) => {
+      expect(codeOf(() => plainSpelling(written))).toBe("syntax");
+    },
+  );
 
   it("a fraction is the nearest number, and nothing changes twice", () => {
     fc.assert(

@@ -4,6 +4,7 @@ import type { LinesOverall, ListedLine } from "../../signal/index";
 import { textTable } from "../print/text-table";
 import { wrapped } from "../print/wrapped";
 import type { OrderOfLines } from "./lines-analysis";
+import { offMultiple, offNote } from "./off-multiple";
 
 /** What is printed of the lines of a file. */
 export interface LinesPage {
@@ -67,10 +68,11 @@ function ordersTable({ orders, type, digits }: LinesPage): string {
     `${order}x`,
     expected.toFixed(2),
     line?.hertz?.toFixed(2) ?? (inFile ? "nothing" : "not in the file"),
+    offMultiple(line?.hertz, expected),
     line === undefined ? "" : significant(line.value, digits),
   ]);
-  const columns = ["", "at Hz", "found", type].map((title) => ({ title, ...right }));
-  return `\n${textTable(columns, rows)}`;
+  const columns = ["", "at Hz", "found", "off %", type].map((title) => ({ title, ...right }));
+  return `\n${textTable(columns, rows)}${offNote(rows)}`;
 }
 
 /** Lines of a file as a person reads them: the levels first, then how they were made, then the lines. */

@@ -4,6 +4,7 @@ import { format, significant } from "../../reading/index";
 import type { OrderLine, SpectrumLine } from "../../signal/index";
 import { textTable } from "../print/text-table";
 import { wrapped } from "../print/wrapped";
+import { offMultiple, offNote } from "./off-multiple";
 import type { Analysis } from "./record-analysis";
 
 /** What is printed of a record. */
@@ -82,6 +83,7 @@ function ordersText({ orders, digits }: OverallPage): string {
     `${order}x`,
     expected.toFixed(2),
     line === undefined ? "nothing" : line.hertz.toFixed(2),
+    offMultiple(line?.hertz, expected),
     line === undefined ? "" : significant(line.value, digits),
   ]);
   const type = orders.find(({ line }) => line !== undefined)?.line;
@@ -91,10 +93,11 @@ function ordersText({ orders, digits }: OverallPage): string {
       { title: "", ...right },
       { title: "at Hz", ...right },
       { title: "found", ...right },
+      { title: "off %", ...right },
       { title: type === undefined ? "" : `${type.unit} ${type.detector}`, ...right },
     ],
     rows,
-  )}`;
+  )}${offNote(rows)}`;
 }
 
 /** A record as a person reads it: the levels first, then how they were made, then the lines. */
