@@ -65,6 +65,14 @@ function requireTable(table: PlantTable): PlantTable {
       option: "lines",
     });
   }
+  const odd = lines?.find((line) => !Number.isSafeInteger(line) || line < 1);
+  if (odd !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: "a line of a file, from 1",
+      received: shown(odd),
+      option: "lines",
+    });
+  }
   return table;
 }
 

@@ -1,6 +1,7 @@
-import { orNothing, requireChoice, requireText, type Shape } from "../core/index";
+import { orNothing, requireChoice, requireGiven, requireText, type Shape } from "../core/index";
 import { coils, contacts, sensorFaults } from "../device/index";
 import { readingShape } from "../setpoints/index";
+import { type Machine, machineFacts, machineNotes } from "../severity/index";
 import { calendarDay } from "./calendar-day";
 
 const day: Shape = (value: string, where: string) =>
@@ -10,12 +11,18 @@ const choice =
   (value: unknown, where: string) =>
     requireChoice(value, words, where);
 
+/** A machine as data, its facts and the words about it. */
+function machineData(value: Machine): void {
+  machineFacts(requireGiven(value, "a machine, as judge takes it"));
+  machineNotes(value);
+}
+
 /** A machine of a plant, as far as the rules of an audit rely on its form: what it holds else they check themselves. */
 function machineShape(): Shape {
   return {
     tag: "text",
     line: "number",
-    machine: {},
+    machine: machineData,
     startUp: orNothing("number"),
     coastDown: orNothing("number"),
     table: orNothing("text"),
@@ -50,5 +57,5 @@ function machineShape(): Shape {
 export const plantShape: Shape = /* @__PURE__ */ (() =>
   Object.freeze({
     machines: [machineShape()],
-    refused: [{ line: "number", tag: "text", code: "text", message: "text" }],
+    refused: [{ line: "number", tag: "text", column: orNothing("text"), code: "text", message: "text" }],
   } as const))();

@@ -96,6 +96,8 @@ holdWording("plant", {
   "a column of one's own twice": () => headed("room", "Room"),
   "no heading": () => table({ heading: "tag" }),
   "rows, no list": () => table({ rows: "A" }),
+  "a line that is none": () => table({ lines: [0] }),
+  "audit, a machine that is none": () => audited({ machine: null }),
   "lines, no list": () => table({ lines: 2 }),
   "own, of the list": () => told({ own: ["trip"] }),
   "own, not there": () => told({ own: ["room"] }),

@@ -718,7 +718,7 @@ const listed = {
   lines: [2, 3],
 };
 const lists: readonly Call[] = [
-  pl("parsePlant", listed, { decimal: ".", dates: "day-first", own: ["room"], schemes: [scheme] }),
+  pl("parsePlant", listed, { decimal: ".", dates: "day-first", own: [], schemes: [scheme] }),
   // as a caller may have made it, unfrozen
   pl("auditPlant", structuredClone(plants.parsePlant(listed)), { on: "2026-11-28", schemes: [scheme] }),
 ];

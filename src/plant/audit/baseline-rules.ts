@@ -1,6 +1,6 @@
 import { linearTypeOf } from "../../amplitude/index";
 import { frozen } from "../../core/index";
-import { format, writtenIn } from "../../reading/index";
+import { format, quantityOf, writtenIn } from "../../reading/index";
 import { COMMON_PRACTICE, ENOUGH, setpointRules } from "../../setpoints/index";
 import { type AuditCase, known } from "./audit-case";
 import type { AuditRules } from "./audit-rule";
@@ -30,9 +30,10 @@ export const baselineRules = /* @__PURE__ */ frozen({
     mend: "take the baseline in the quantity of the setpoints",
     check: (machine) => {
       const { level, setpoint } = besideSetpoint(machine);
-      if (level.quantity === setpoint.quantity) return undefined;
+      const [own, others] = [quantityOf(linearTypeOf(level)), quantityOf(linearTypeOf(setpoint))];
+      if (own === others) return undefined;
       return {
-        what: `the baseline of ${format(level)} is a ${level.quantity}, the setpoints are of ${setpoint.quantity}`,
+        what: `the baseline of ${format(level)} is of ${own}, the setpoints are of ${others}`,
       };
     },
   },
@@ -45,7 +46,7 @@ export const baselineRules = /* @__PURE__ */ frozen({
     check: (machine) => {
       const { level, setpoint } = besideSetpoint(machine);
       const [one, other] = [linearTypeOf(level), linearTypeOf(setpoint)];
-      if (level.quantity !== setpoint.quantity || one === other) return undefined;
+      if (quantityOf(one) !== quantityOf(other) || one === other) return undefined;
       return { what: `the baseline is in ${writtenIn(level)}, the setpoints are in ${writtenIn(setpoint)}` };
     },
   },

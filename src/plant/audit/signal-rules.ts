@@ -1,7 +1,7 @@
 import { currentLoop, linearTypeOf } from "../../amplitude/index";
 import { frozen, type Source } from "../../core/index";
 import { bandUse, loopUse } from "../../device/index";
-import { format, significant } from "../../reading/index";
+import { format, quantityOf, significant } from "../../reading/index";
 import { COMMON_PRACTICE } from "../../setpoints/index";
 import { type AuditCase, known, knownSpeeds } from "./audit-case";
 import type { AuditRules, Found } from "./audit-rule";
@@ -72,8 +72,9 @@ export const signalRules = /* @__PURE__ */ frozen({
     check: (machine) => {
       const trip = known(machine.machine.trip, "a trip");
       const end = currentLoop(known(machine.machine.loop, "the range of the loop")).reading(20);
-      if (end.quantity === trip.quantity) return undefined;
-      return { what: `the loop carries ${linearTypeOf(end)}, the trip is of ${trip.quantity}` };
+      const quantity = quantityOf(linearTypeOf(trip));
+      if (end.quantity === quantity) return undefined;
+      return { what: `the loop carries ${linearTypeOf(end)}, the trip is of ${quantity}` };
     },
   },
   "band does not hold 1x": {
