@@ -3,7 +3,7 @@ import { isReadingType } from "../reading/index";
 import { type PlantColumn, type PlantColumnEntry, plantColumns } from "./columns";
 
 /** A column that is none of the list's: its heading and where it stands. */
-export interface OwnColumn {
+interface OwnColumn {
   readonly heading: string;
   readonly index: number;
 }

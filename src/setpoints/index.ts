@@ -18,7 +18,7 @@ export { askedHeading, rangeText } from "./range-text";
 export { COMMON_PRACTICE, type Reason, setpointRules } from "./reason";
 export { fixedHertz, speedEnds } from "./running-speed";
 export { type ScaleRow, scaleOfProposal } from "./scale-rows";
-export type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
+export type { SetpointLimits } from "./setpoint-limits";
 export { highestOf } from "./setpoint-targets";
 export {
   type SensorLimits,
