@@ -17,9 +17,7 @@ export { VeladisError } from "../core/index";
 export {
   type AuditCode,
   type AuditOptions,
-  type AuditRule,
   auditPlant,
-  auditRules,
   type CalendarDay,
   type CellKind,
   type CellOptions,

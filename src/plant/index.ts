@@ -6,7 +6,7 @@ export {
   type PlantFinding,
   type RuleNotChecked,
 } from "./audit/audit-plant";
-export { type AuditRule, type FindingSeverity, findingSeverities } from "./audit/audit-rule";
+export { type FindingSeverity, findingSeverities } from "./audit/audit-rule";
 export { type AuditCode, auditRules } from "./audit/audit-rules";
 export type { DayOrder } from "./calendar-day";
 export type { CellOptions } from "./cell-readers";

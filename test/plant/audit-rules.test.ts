@@ -1,6 +1,7 @@
 /** Each rule of the audit by a case that it finds and the nearest one that it does not; the arithmetic is written beside it. */
-import { type AuditCode, auditPlant, auditRules, parsePlant } from "veladis/plant";
+import { type AuditCode, auditPlant, parsePlant } from "veladis/plant";
 import { describe, expect, it } from "vitest";
+import { auditRules } from "../../src/plant/index";
 import { type Cells, plantOf } from "./lists";
 
 const on = "2026-11-28";

@@ -123,7 +123,7 @@ function linesByTag(machines: readonly PlantMachine[]): ReadonlyMap<string, read
 /**
  * Every machine of a plant held against its own nameplate, its limits and the rules of the trade, worst first.
  *
- * Each rule is a row of {@link auditRules}. A rule that cannot be checked since a fact is not known is told under
+ * A rule that cannot be checked since a fact is not known is told under
  * `notChecked`, never passed over. Of a speed that varies the end counts that is worse for the machine. Nothing is said of
  * rows that were refused.
  *

@@ -1,3 +1,4 @@
+import { frozen } from "../../core/index";
 import { alarmRules } from "./alarm-rules";
 import type { AuditRule, CheckedRule } from "./audit-rule";
 import { baselineRules } from "./baseline-rules";
@@ -11,20 +12,20 @@ import { tripRules } from "./trip-rules";
 
 /** All groups of rules, in the order in which findings as severe are told. To add a rule, add its row to a group. */
 function allRules() {
-  return Object.freeze({
-    ...tripRules,
-    ...alarmRules,
-    ...signalRules,
-    ...factsRules,
-    ...limitsRules,
-    ...baselineRules,
-    ...delayRules,
-    ...checkRules,
-    ...failureRules,
+  return frozen({
+    ...tripRules(),
+    ...alarmRules(),
+    ...signalRules(),
+    ...factsRules(),
+    ...limitsRules(),
+    ...baselineRules(),
+    ...delayRules(),
+    ...checkRules(),
+    ...failureRules(),
   });
 }
 
-/** The code of a rule: a key of {@link auditRules}. */
+/** The code of a rule: the key of its row. */
 export type AuditCode = keyof ReturnType<typeof allRules>;
 
 const checked: Readonly<Record<AuditCode, CheckedRule>> = /* @__PURE__ */ allRules();
