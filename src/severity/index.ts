@@ -41,7 +41,7 @@ export {
   machineClassifier,
   machineLadder,
 } from "./machine-classifier";
-export { type MachineNotes, type MachineRef, machineNotes } from "./machine-facts";
+export { type MachineNotes, type MachineRef, machineFacts, machineNotes } from "./machine-facts";
 export { type MachineType, machineTypes } from "./machine-types";
 export { marginText } from "./margin-text";
 export type { MissingFact } from "./match-machine";

@@ -43,8 +43,9 @@ const texts: Readonly<Record<string, string>> = {
 };
 
 let folder = "";
-beforeAll(() => {
+beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "veladis-help-"));
+  writeFileSync(join(folder, "plant.csv"), (await veladis(["plant", "template"])).out);
   for (const [name, text] of Object.entries(texts)) writeFileSync(join(folder, name), text);
   writeFileSync(join(folder, "pump.raw"), samples(2));
   writeFileSync(join(folder, "pump.f32"), samples(4));
@@ -56,7 +57,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const helpOf = async (name: string): Promise<string> => (await veladis([name, "--help"])).out;
+const helpOf = async (name: string): Promise<string> => (await veladis([...name.split(" "), "--help"])).out;
 
 describe.each(all)("the help of %s", (name, page) => {
   it("has no line above 100 columns, and no space at the end of one", async () => {

@@ -46,6 +46,7 @@ const data: Readonly<Record<string, readonly number[]>> = {
   "sensor.reading": [0],
   explain: [0],
   toJson: [1],
+  auditPlant: [0],
 };
 
 const isPlain = (value: unknown): value is Given =>
