@@ -179,14 +179,14 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
     );
     const { lines, several, isRead } = pointsOf(rows);
     const bases: RouteBasis[] = [];
-    const known = new Map<RouteMachine, Map<string, Attempt<JudgedBasis & { readonly at: number }>>>();
+    const known = new Map<RouteMachine, Map<string, Attempt<JudgedBasis>>>();
     const basisOf = (machine: RouteMachine, reading: Amplitude) => {
-      const own = known.get(machine) ?? new Map<string, Attempt<JudgedBasis & { readonly at: number }>>();
+      const own = known.get(machine) ?? new Map<string, Attempt<JudgedBasis>>();
       known.set(machine, own);
       const kind = kindOf(reading);
       let found = own.get(kind);
       if (found === undefined) {
-        found = attempt(() => ({ ...routeBasis(machine, reading), at: bases.length }));
+        found = attempt(() => routeBasis(machine, reading, bases.length));
         if (found.ok) bases.push(found.value.basis);
         own.set(kind, found);
       }
@@ -200,8 +200,12 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       const reading = routeAmplitude(row);
       const key = pointKey(row);
       const told: RowRead = {
-        ...{ row, reading, machine, earlier: earlier.get(key), isOfSeveral: several.has(row.tag) },
-        twice: (lines.get(key) as number[]).filter((line) => line !== row.line),
+        row,
+        reading,
+        machine,
+        earlier: earlier.get(key),
+        isOfSeveral: several.has(row.tag),
+        lines: lines.get(key) as number[],
       };
       return rowVerdict(told, basisOf(machine, reading));
     };

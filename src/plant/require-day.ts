@@ -1,7 +1,15 @@
-import { type ErrorPlace, shown, VeladisError } from "../core/index";
+import { cached, type ErrorPlace, shown, VeladisError } from "../core/index";
 import type { CalendarDay } from "./plant-machine";
 
-const DAY = /^(\d{4})-(\d\d)-(\d\d)$/;
+const DAY = /^\d{4}-\d\d-\d\d$/;
+
+/** Whether a calendar has a day that is written year first. */
+const isReal = /* @__PURE__ */ cached((day) => {
+  const [year, month, date] = day.split("-").map(Number) as [number, number, number];
+  const found = new Date(0);
+  found.setUTCFullYear(year, month - 1, date);
+  return found.getUTCMonth() === month - 1 && found.getUTCDate() === date;
+});
 
 /**
  * The day itself if the calendar has it and it is written year first.
@@ -10,9 +18,8 @@ const DAY = /^(\d{4})-(\d\d)-(\d\d)$/;
  */
 export function requireDay(day: CalendarDay, place?: ErrorPlace): CalendarDay {
   const expected = "a day with the year first, such as 2026-03-31";
-  const [, year, month, date] = (typeof day === "string" && DAY.exec(day)) || [];
-  if (year === undefined) throw new VeladisError("syntax", { expected, received: shown(day), ...place });
-  const found = new Date(Date.UTC(Number(year), Number(month) - 1, Number(date)));
-  if (found.toISOString().slice(0, 10) === day) return day;
+  if (typeof day !== "string" || !DAY.test(day))
+    throw new VeladisError("syntax", { expected, received: shown(day), ...place });
+  if (isReal(day)) return day;
   throw new VeladisError("out-of-range", { expected, received: `${shown(day)}, which no calendar has`, ...place });
 }

@@ -15,7 +15,7 @@ import {
 import { ladderBy, type MachineLimits, verdictBy } from "./machine-verdict";
 import type { PlantMachine } from "./plant-machine";
 import { isPlain } from "./route-reading";
-import type { AllowedChange, BaselineInType, RouteBasis, RouteLimit } from "./route-verdict";
+import type { AllowedChange, BaselineInType, RouteBasis, RouteLimit, RouteVerdict } from "./route-verdict";
 
 /** A machine with what judges it. */
 export interface RouteMachine {
@@ -24,9 +24,16 @@ export interface RouteMachine {
   readonly schemes: readonly SchemeRef[] | undefined;
 }
 
+/** A zone with what goes with it, whatever the size of the reading in it. */
+export type ZoneFound = Pick<RouteVerdict, "zone" | "worst" | "headline" | "limit">;
+
 /** A basis with what judges the readings that rest on it. */
 export interface JudgedBasis {
   readonly basis: RouteBasis;
+  /** Its number. */
+  readonly at: number;
+  /** The zones that were found so far, by their numbers. */
+  readonly zonesFound: Map<number, ZoneFound>;
   /** Undefined for readings with a history, of which each is judged by itself. */
   readonly ladder: MachineLadder | undefined;
 }
@@ -114,7 +121,7 @@ function sized(reading: Amplitude): Amplitude {
  *
  * @throws {@link VeladisError} `missing-frequency` for a reading of another quantity than the limits, and as {@link machineVerdict}
  */
-export function routeBasis(machine: RouteMachine, like: Amplitude): JudgedBasis {
+export function routeBasis(machine: RouteMachine, like: Amplitude, at: number): JudgedBasis {
   const { tag } = machine.machine;
   const reading = isPlain(like) ? sized(like) : like;
   const verdict = verdictBy(machine.machine, machine.limits, reading, machine.schemes);
@@ -143,5 +150,5 @@ export function routeBasis(machine: RouteMachine, like: Amplitude): JudgedBasis 
     baseline: typeof baseline === "string" ? null : baseline,
     notCompared: Object.freeze([allowed, baseline].filter((one) => typeof one === "string")),
   });
-  return { basis, ladder };
+  return { basis, ladder, at, zonesFound: new Map() };
 }

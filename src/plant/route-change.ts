@@ -3,19 +3,29 @@ import { attempt, raised } from "../core/index";
 import { type Amplitude, writtenIn } from "../reading/index";
 import type { RouteBasis, RouteChange } from "./route-verdict";
 
+/** What a reading is held against: a value in its type. */
+interface Before extends Pick<RouteChange, "before" | "assumed"> {
+  readonly date?: RouteChange["date"];
+  /** Whether a fall is one: false where the value is of another point, maybe. */
+  readonly isFallKnown: boolean;
+}
+
 /** How a value has changed since another in its type; one that may be larger than it says has changed significantly. */
 export function routeChange(
   now: Pick<Amplitude, "value" | "state">,
-  before: Pick<RouteChange, "before" | "date" | "assumed">,
+  { before, date, assumed, isFallKnown }: Before,
   { allowedChange }: Pick<RouteBasis, "allowedChange">,
 ): RouteChange {
-  const change = now.value - before.before;
+  const change = now.value - before;
   const size = Math.abs(change);
+  const isKnown = allowedChange !== null && (change >= 0 || isFallKnown);
   return {
-    ...before,
+    before,
+    date,
+    assumed,
     change,
     direction: change > 0 ? "rise" : change < 0 ? "fall" : "none",
-    significant: allowedChange === null ? null : now.state === "above range" || size > raised(allowedChange.value),
+    significant: isKnown ? now.state === "above range" || size > raised(allowedChange.value) : null,
     ratio: allowedChange === null ? null : size / allowedChange.value,
   };
 }

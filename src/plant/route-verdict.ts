@@ -68,7 +68,7 @@ export interface RouteBasis {
 export interface RouteChange {
   /** Before, in the type of the reading. */
   readonly before: number;
-  readonly date?: CalendarDay;
+  readonly date: CalendarDay | undefined;
   /** What was assumed in writing it in that type. */
   readonly assumed: readonly Assumption[];
   /** Now less before. */
@@ -85,8 +85,8 @@ export interface RouteVerdict {
   readonly tag: string;
   /** Line of its row on the route. */
   readonly line: number;
-  readonly point?: string;
-  readonly date?: CalendarDay;
+  readonly point: string | undefined;
+  readonly date: CalendarDay | undefined;
   readonly reading: Amplitude;
   readonly kind: SchemeKind;
   /** The zone that was judged, of several tables the worst. */
@@ -104,8 +104,8 @@ export interface RouteVerdict {
   readonly sinceLast: RouteChange | null;
   /** What the reading itself had assumed on its way. */
   readonly assumed: readonly Assumption[];
-  /** The steps that led from a reading with a history to its margin; left out for one that was read as it stands. */
-  readonly history?: readonly Step[];
+  /** The steps that led from a reading with a history to its margin; undefined for one that was read as it stands. */
+  readonly history: readonly Step[] | undefined;
   /** What to know of this reading, beside the cautions of its basis. */
   readonly cautions: readonly string[];
 }

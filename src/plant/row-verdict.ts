@@ -1,8 +1,8 @@
 import { type Amplitude, writtenValue } from "../reading/index";
-import { headlineOf, type Margin, type Verdict, ZERO_READING } from "../severity/index";
+import { headlineOf, type Verdict, ZERO_READING, type Zone } from "../severity/index";
 import { type Earlier, notEarlier } from "./earlier-route";
 import { verdictBy } from "./machine-verdict";
-import type { JudgedBasis, RouteMachine } from "./route-basis";
+import type { JudgedBasis, RouteMachine, ZoneFound } from "./route-basis";
 import { earlierValue, routeChange } from "./route-change";
 import type { RouteReading } from "./route-reading";
 import type { RouteBasis, RouteChange, RouteLimit, RouteVerdict } from "./route-verdict";
@@ -15,53 +15,36 @@ export interface RowRead {
   readonly earlier: Earlier | undefined;
   /** Whether the machine is read at several points. */
   readonly isOfSeveral: boolean;
-  /** Lines of other rows of the same point. */
-  readonly twice: readonly number[];
+  /** The lines of all rows of the same point. */
+  readonly lines: readonly number[];
 }
-
-/** What of a verdict depends on the size of the reading. */
-type OfSize = Pick<
-  RouteVerdict,
-  "zone" | "worst" | "headline" | "limit" | "margin" | "assumed" | "history" | "cautions"
->;
 
 const none: readonly never[] = /* @__PURE__ */ Object.freeze([]);
 const ofZero: readonly string[] = /* @__PURE__ */ Object.freeze([ZERO_READING]);
 
-function marginOf(limit: number, value: number): Margin {
-  const ratio = limit / value;
-  return { ratio, decibels: 20 * Math.log10(ratio) };
-}
-
-/** By the ladder of the machine, for a reading as it stands. */
-function byLadder(
-  { basis, ladder }: JudgedBasis & { ladder: NonNullable<JudgedBasis["ladder"]> },
+/** The zone of a value and what goes with it, made once for all values of that zone. */
+function zoneFound(
+  { basis, zonesFound }: JudgedBasis,
+  ladder: NonNullable<JudgedBasis["ladder"]>,
   value: number,
-): OfSize {
+): ZoneFound {
   const { judge, isOpen } = ladder;
-  const { kind, zones, limits } = basis;
   const at = judge.index(value);
-  const worst = judge.complete ? judge.zones[at] : judge.worst(value);
-  const upTo = judge.complete ? at : judge.zones.indexOf(worst as never);
-  const limit = limits[Math.min(at, limits.length - 1)] as RouteLimit;
-  return {
-    ...{ zone: judge.zones[at] as string, worst: worst as string },
+  const upTo = judge.complete ? at : judge.zones.indexOf(judge.worst(value));
+  const known = zonesFound.get(at * 64 + upTo);
+  if (known !== undefined) return known;
+  const { kind, zones, limits } = basis;
+  const found = {
+    zone: zones[at] as Zone,
+    worst: zones[upTo] as Zone,
     headline: headlineOf(kind, zones.slice(at, upTo + 1), isOpen),
-    ...{ limit, margin: marginOf(limit.value, value), assumed: none, cautions: value === 0 ? ofZero : none },
+    limit: limits[Math.min(at, limits.length - 1)] as RouteLimit,
   };
+  zonesFound.set(at * 64 + upTo, found);
+  return found;
 }
 
-/** By a judgement of its own, for a reading with a history. */
-function byItself(verdict: Verdict, basis: RouteBasis, { assumed = [] }: Amplitude): OfSize {
-  const { zone, worst, headline, limit, margin, history } = verdict;
-  return {
-    ...{ zone, worst, headline, margin, history, assumed },
-    limit: { name: limit.name, value: writtenValue(limit) },
-    cautions: verdict.cautions.filter((one) => !basis.cautions.includes(one)),
-  };
-}
-
-/** What has changed since the baseline, and why nothing is told. */
+/** What has changed since the baseline; what keeps it from being told goes to the notes. */
 function sinceBaseline(read: RowRead, basis: RouteBasis, notes: string[]): RouteChange | null {
   const { baseline } = basis;
   if (baseline === null || read.reading.level !== undefined) return null;
@@ -70,27 +53,25 @@ function sinceBaseline(read: RowRead, basis: RouteBasis, notes: string[]): Route
     notes.push(`the baseline is of ${baseline.date}, after this reading: no change since is told`);
     return null;
   }
-  const before = {
-    before: baseline.value,
-    assumed: baseline.assumed,
-    ...(baseline.date !== undefined && { date: baseline.date }),
-  };
-  const change = routeChange(read.reading, before, basis);
   // the list's baseline names no point, and one point is lower than another
-  return read.isOfSeveral && change.direction === "fall" ? { ...change, significant: null } : change;
+  return routeChange(read.reading, { ...baseline, before: baseline.value, isFallKnown: !read.isOfSeveral }, basis);
 }
 
-/** What has changed since the last route, and why nothing is told. */
+/** What has changed since the last route; what keeps it from being told goes to the notes. */
 function sinceLast({ reading, row, earlier }: RowRead, basis: RouteBasis, notes: string[]): RouteChange | null {
   if (earlier === undefined || reading.level !== undefined) return null;
-  const why = notEarlier(earlier, row.date);
-  const value = why ?? earlierValue(earlier.amplitude, reading);
-  if (typeof value === "string") {
-    notes.push(value);
-    return null;
+  const found = notEarlier(earlier, row.date) ?? earlierValue(earlier.amplitude, reading);
+  if (typeof found !== "string") {
+    return routeChange(reading, { ...found, date: earlier.row.date, isFallKnown: true }, basis);
   }
-  const { date } = earlier.row;
-  return routeChange(reading, { ...value, ...(date !== undefined && { date }) }, basis);
+  notes.push(found);
+  return null;
+}
+
+/** Of a reading with a history the judgement of its own. */
+function ofItself(verdict: Verdict): ZoneFound {
+  const { zone, worst, headline, limit } = verdict;
+  return { zone, worst, headline, limit: { name: limit.name, value: writtenValue(limit) } };
 }
 
 /**
@@ -98,23 +79,44 @@ function sinceLast({ reading, row, earlier }: RowRead, basis: RouteBasis, notes:
  *
  * @throws {@link VeladisError} as {@link judge}
  */
-export function rowVerdict(read: RowRead, judged: JudgedBasis & { readonly at: number }): RouteVerdict {
-  const { row, reading, machine, twice } = read;
+export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
+  const { row, reading, machine, lines } = read;
   const { basis, ladder, at } = judged;
-  const own =
-    ladder === undefined
-      ? byItself(verdictBy(machine.machine, machine.limits, reading, machine.schemes), basis, reading)
-      : byLadder({ basis, ladder }, reading.value);
+  const own = ladder === undefined ? verdictBy(machine.machine, machine.limits, reading, machine.schemes) : undefined;
+  const found =
+    own === undefined ? zoneFound(judged, ladder as NonNullable<typeof ladder>, reading.value) : ofItself(own);
   const notes: string[] = [];
-  const baseline = sinceBaseline(read, basis, notes);
-  const last = sinceLast(read, basis, notes);
-  if (twice.length > 0)
-    notes.push(`this point stands on the route more than once: also on line ${twice.slice(0, 5).join(", ")}`);
+  const changedSinceBaseline = sinceBaseline(read, basis, notes);
+  const changedSinceLast = sinceLast(read, basis, notes);
+  if (lines.length > 1) {
+    const others = lines.filter((line) => line !== row.line).slice(0, 5);
+    notes.push(`this point stands on the route more than once: also on line ${others.join(", ")}`);
+  }
+  const cautions =
+    own !== undefined
+      ? own.cautions.filter((one) => !basis.cautions.includes(one))
+      : reading.value === 0
+        ? ofZero
+        : none;
+  const ratio = own === undefined ? found.limit.value / reading.value : own.margin.ratio;
+  // written out, since there may be a hundred thousand
   return {
-    ...{ tag: row.tag, line: row.line },
-    ...(row.point !== undefined && { point: row.point }),
-    ...(row.date !== undefined && { date: row.date }),
-    ...{ reading, kind: basis.kind, ...own, basis: at, sinceBaseline: baseline, sinceLast: last },
-    ...(notes.length > 0 && { cautions: [...own.cautions, ...notes] }),
+    tag: row.tag,
+    line: row.line,
+    point: row.point,
+    date: row.date,
+    reading,
+    kind: basis.kind,
+    zone: found.zone,
+    worst: found.worst,
+    headline: found.headline,
+    limit: found.limit,
+    margin: own === undefined ? { ratio, decibels: 20 * Math.log10(ratio) } : own.margin,
+    basis: at,
+    sinceBaseline: changedSinceBaseline,
+    sinceLast: changedSinceLast,
+    assumed: reading.assumed ?? none,
+    history: own?.history,
+    cautions: notes.length === 0 ? cautions : [...cautions, ...notes],
   };
 }
