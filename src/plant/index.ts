@@ -6,6 +6,7 @@ export { type RowOptions, UNSAID_SOURCE } from "./machine-of-row";
 export { type LimitsChosenBy, limitsOfRow, machineVerdict } from "./machine-verdict";
 export { type PlantOptions, type PlantTable, parsePlant } from "./parse-plant";
 export type { CalendarDay, Plant, PlantMachine, RecordedBaseline, RecordedCheck, RefusedRow } from "./plant-machine";
+export { refusedReading } from "./refused-reading";
 export type { RouteReading } from "./route-reading";
 export type {
   AllowedChange,
