@@ -2,7 +2,7 @@ import type { VeladisError } from "../core/index";
 import type { RouteReading } from "./route-reading";
 import type { RefusedReading } from "./route-verdict";
 
-const columns = ["tag", "date", "point", "at"] as const;
+const columns = ["tag", "date", "point"] as const;
 
 /**
  * A reading that was refused, as data.
@@ -13,7 +13,7 @@ export function refusedReading(
   list: RefusedReading["list"],
   { tag, line, point }: Pick<RouteReading, "tag" | "line" | "point">,
   { code, message, expected, received, didYouMean, option }: VeladisError,
-  column = columns.find((one) => one === option),
+  column: "tag" | "date" | "point" | "at" | undefined = columns.find((one) => one === option),
 ): RefusedReading {
   return Object.freeze({
     ...{ list, line, tag, code, message, expected, received },

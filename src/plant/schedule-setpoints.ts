@@ -77,9 +77,20 @@ function standingOf(changes: readonly SetpointChange[]): ScheduledMachine["stand
   return changes.every(({ does }) => does === "keep") ? "as proposed" : "would change";
 }
 
+/** Refuses a shaft of which nothing says what its setpoints are written in: a velocity would mean nothing there. */
+function requireType({ machine, baseline, limits, device }: PlantMachine): void {
+  const { step, lowest, highest } = device;
+  if (machine.place !== "shaft" || (baseline ?? limits ?? step ?? lowest ?? highest) !== undefined) return;
+  throw new VeladisError("missing-fact", {
+    expected: "a baseline of the shaft, or a step of its device, which says the unit of the setpoints",
+    received: "neither",
+  });
+}
+
 function scheduled(row: PlantMachine, schemes: readonly SchemeRef[] | undefined): ScheduledMachine {
   const { tag, line, description, machine, limits, baseline, loop, band, device, tripDelay } = row;
   const { by, scheme } = limitsOfRow(row, schemes);
+  requireType(row);
   const hertz = fixedHertz(machine);
   const proposed = proposeSetpoints({
     baseline: baseline?.level ?? "none",

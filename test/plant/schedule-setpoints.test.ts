@@ -121,6 +121,13 @@ describe("a schedule of setpoints", () => {
     ]);
   });
 
+  it("asks for the unit of setpoints on a shaft that nothing says", () => {
+    const { baseline: _, ...bare } = row("T-1", {
+      machine: { type: "steam turbine", power: "5 MW", speed: "3000 r/min", place: "shaft" },
+    });
+    expect(scheduleOf(bare).refused[0]?.code).toBe("missing-fact");
+  });
+
   it("changes nothing by itself, and says so first", () => {
     expect(scheduleOf(row("P-1")).cautions[0]).toMatch(/changes nothing by itself/);
   });
