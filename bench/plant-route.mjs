@@ -18,7 +18,7 @@ writeFileSync(list, `tag,kind,power,speed,support,place,nameplate,baseline\n${ma
 const rows = Array.from({ length: 100_000 }, (_, i) => {
   const level = 0.1 + ((i * 7919) % 120) / 10;
   const [value, unit] = i % 4 === 3 ? [(level / 18).toFixed(4), "in/s pk"] : [level.toFixed(2), "mm/s rms"];
-  return `KW-${i % 1000},${["DE-H", "DE-V", "NDE-H"][i % 3]} ${i % 100},${value},${unit},2026-04-${10 + (i % 20)}`;
+  return `KW-${i % 1000},bearing ${Math.floor(i / 3000) + 1} ${["H", "V", "A"][Math.floor(i / 1000) % 3]},${value},${unit},2026-04-${10 + (i % 20)}`;
 });
 const heading = "tag,point,value,unit,date\n";
 writeFileSync(route, `${heading}${rows.join("\n")}\n`);

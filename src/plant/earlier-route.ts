@@ -1,12 +1,17 @@
-import { shown, VeladisError } from "../core/index";
+import { cached, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { requireDay } from "./require-day";
 import type { RouteMachine } from "./route-basis";
 import { type RouteReading, routeAmplitude } from "./route-reading";
 
+/** A name of a point as it is compared: without regard to case and white space. */
+export const plainPoint = /* @__PURE__ */ cached((point) => point.trim().replace(/\s+/g, " ").toLowerCase(), {
+  room: 10_000,
+});
+
 /** What two readings of one point of one machine have in common. */
 export function pointKey({ tag, point = "" }: Pick<RouteReading, "tag" | "point">): string {
-  return `${tag}\n${point.trim().replace(/\s+/g, " ").toLowerCase()}`;
+  return `${tag}\n${plainPoint(point)}`;
 }
 
 /** The reading of a point on an earlier route; `isTwice` where two of one day stand there, and neither counts. */

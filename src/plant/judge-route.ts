@@ -1,18 +1,20 @@
 import {
   type Attempt,
   attempt,
+  cached,
   cautions,
   requireGiven,
   requireKnownKeys,
   requireKnownOptions,
   requireList,
   requireText,
+  shown,
   VeladisError,
   withParameters,
 } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { type SchemeRef, zoneLevel } from "../severity/index";
-import { type Earlier, earlierReadings, pointKey } from "./earlier-route";
+import { type Earlier, earlierReadings, plainPoint, pointKey } from "./earlier-route";
 import type { Plant } from "./plant-machine";
 import { refusedReading } from "./refused-reading";
 import { requireDay } from "./require-day";
@@ -47,24 +49,43 @@ const rowKeys: Readonly<Record<keyof RouteReading, true>> = /* @__PURE__ */ Obje
 const BY_QUARTER =
   "a change is significant above a quarter of the limit B/C (Criterion II of ISO 10816-1, for a change since the baseline, from memory); since the last route the same is taken: common practice, no source";
 
+const FORM = "rows of a route, each { tag, line, reading }";
+
+/** Refuses what is no row of a route, or has a key that none has. */
+function requireRow(row: RouteReading, parameter: string, index: number): void {
+  const place = { parameter, index };
+  if (typeof row !== "object") {
+    throw new VeladisError("wrong-type", { expected: FORM, received: shown(row), ...place });
+  }
+  requireKnownKeys(row, rowKeys, "a part of a row of a route", place);
+  requireText(row.tag, "the tag of a machine", { ...place, option: "tag" });
+  if (row.point === undefined || typeof row.point === "string") return;
+  requireText(row.point, "the name of a point", { ...place, option: "point" });
+}
+
+/** Whether a row is one at the first look, which costs nothing for each of many. */
+function isRow(row: RouteReading): boolean {
+  if (typeof row !== "object" || typeof row.tag !== "string" || row.tag === "") return false;
+  if (row.point !== undefined && typeof row.point !== "string") return false;
+  for (const key in row) if (!Object.hasOwn(rowKeys, key)) return false;
+  return true;
+}
+
 /** The rows of a route, each an object without a key that no row has. */
 function checkedRows(rows: readonly RouteReading[], parameter: string): readonly RouteReading[] {
-  const form = "rows of a route, each { tag, line, reading }";
-  return requireList(rows, form, { parameter }).map((row, index) => {
-    const place = { parameter, index };
-    if (typeof row !== "object")
-      throw new VeladisError("wrong-type", { expected: form, received: String(row), ...place });
-    requireKnownKeys(row, rowKeys, "a part of a row of a route", place);
-    requireText(row.tag, "the tag of a machine", { ...place, option: "tag" });
-    if (row.point !== undefined && typeof row.point !== "string")
-      requireText(row.point, "the name of a point", { ...place, option: "point" });
-    return row;
-  });
+  for (const [index, row] of requireList(rows, FORM, { parameter }).entries()) {
+    if (!isRow(row)) requireRow(row, parameter, index);
+  }
+  return rows;
 }
+
+/** The kind of a reading that says a unit and a detector alone, made once for each. */
+const plainKind = /* @__PURE__ */ cached((unit) => cached((detector) => `${unit} ${detector} `));
 
 /** What readings that are judged alike have in common beside their machine; a history, or what it assumed, is part of it. */
 function kindOf(reading: Amplitude): string {
   const { unit, detector, hertz, level, crestFactor, state, assumed, history } = reading;
+  if (hertz === undefined && isPlain(reading)) return plainKind(unit)(detector);
   const plain = `${unit} ${detector} ${hertz ?? ""}`;
   if (isPlain(reading)) return plain;
   return JSON.stringify([
@@ -77,21 +98,24 @@ function kindOf(reading: Amplitude): string {
   ]);
 }
 
-/** The lines of each point that is read more than once, and the tags that are read at several points. */
-function pointsOf(route: readonly RouteReading[]) {
-  const lines = new Map<string, number[]>();
-  const points = new Map<string, string>();
-  const several = new Set<string>();
-  for (const row of route) {
-    const key = pointKey(row);
-    const known = lines.get(key);
-    if (known === undefined) lines.set(key, [row.line]);
-    else known.push(row.line);
-    const first = points.get(row.tag);
-    if (first === undefined) points.set(row.tag, key);
-    else if (first !== key) several.add(row.tag);
+/** The line of the row of a point, or the lines of several; by tag and point. */
+type PointLines = ReadonlyMap<string, ReadonlyMap<string, number | readonly number[]>>;
+
+function pointLines(route: readonly RouteReading[]): PointLines {
+  const found = new Map<string, Map<string, number | number[]>>();
+  for (const { tag, point = "", line } of route) {
+    let points = found.get(tag);
+    if (points === undefined) {
+      points = new Map();
+      found.set(tag, points);
+    }
+    const key = plainPoint(point);
+    const known = points.get(key);
+    if (known === undefined) points.set(key, line);
+    else if (typeof known === "number") points.set(key, [known, line]);
+    else known.push(line);
   }
-  return { lines, several, isRead: (tag: string) => points.has(tag) };
+  return found;
 }
 
 /** Worst first; of two that are as bad, in the order of the route. */
@@ -167,7 +191,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
     const earlier: ReadonlyMap<string, Earlier> = earlierReadings(checkedRows(before, "options"), find, (row, error) =>
       refused.push(refusedReading("before", row, error)),
     );
-    const { lines, several, isRead } = pointsOf(rows);
+    const lines = pointLines(rows);
     const bases: RouteBasis[] = [];
     const ofAlike = new Map<string, Attempt<AlikeBasis>>();
     const alike = (machine: RouteMachine, kind: string, reading: Amplitude): AlikeBasis => {
@@ -179,8 +203,11 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
     };
     const known = new Map<RouteMachine, Map<string, JudgedBasis>>();
     const basisOf = (machine: RouteMachine, reading: Amplitude): JudgedBasis => {
-      const own = known.get(machine) ?? new Map<string, JudgedBasis>();
-      known.set(machine, own);
+      let own = known.get(machine);
+      if (own === undefined) {
+        own = new Map();
+        known.set(machine, own);
+      }
       const kind = kindOf(reading);
       const before = own.get(kind);
       if (before !== undefined) return before;
@@ -194,14 +221,14 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       if (machine instanceof VeladisError) throw machine;
       if (row.date !== undefined) requireDay(row.date, { option: "date" });
       const reading = routeAmplitude(row);
-      const key = pointKey(row);
+      const points = lines.get(row.tag) as NonNullable<ReturnType<PointLines["get"]>>;
       const told: RowRead = {
         row,
         reading,
         machine,
-        earlier: earlier.get(key),
-        isOfSeveral: several.has(row.tag),
-        lines: lines.get(key) as number[],
+        earlier: earlier.size === 0 ? undefined : earlier.get(pointKey(row)),
+        isOfSeveral: points.size > 1,
+        lines: points.get(plainPoint(row.point ?? "")) as number | readonly number[],
       };
       return rowVerdict(told, basisOf(machine, reading));
     };
@@ -214,18 +241,18 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
         refused.push(refusedReading("route", row, error));
       }
     }
-    const missed = [...earlier].filter(
-      ([key, { row }]) => isRead(row.tag) && !lines.has(key) && row.point !== undefined,
-    );
+    const missed = [...earlier.values()].filter(({ row: { tag, point } }) => {
+      return point !== undefined && lines.get(tag)?.has(plainPoint(point)) === false;
+    });
     return Object.freeze({
       verdicts: worstFirst(verdicts),
       bases: Object.freeze(bases),
       refused: Object.freeze(refused),
       unread: Object.freeze(
-        plant.machines.filter(({ tag }) => !isRead(tag)).map(({ tag, line }) => Object.freeze({ tag, line })),
+        plant.machines.filter(({ tag }) => !lines.has(tag)).map(({ tag, line }) => Object.freeze({ tag, line })),
       ),
       pointsUnread: Object.freeze(
-        missed.map(([, { row }]) => Object.freeze({ tag: row.tag, point: row.point as string, line: row.line })),
+        missed.map(({ row }) => Object.freeze({ tag: row.tag, point: row.point as string, line: row.line })),
       ),
       cautions: Object.freeze([
         ...(verdicts.some(({ sinceBaseline, sinceLast }) => sinceBaseline ?? sinceLast) ? [BY_QUARTER] : []),

@@ -11,10 +11,10 @@ export interface RouteReading {
   /** With its unit and detector, e.g. `"3.1 mm/s rms"`, or an amplitude; what its history assumed counts. */
   readonly reading: string | Amplitude;
   /** The point of the machine, e.g. `"DE-H"`. */
-  readonly point?: string;
-  readonly date?: CalendarDay;
+  readonly point?: string | undefined;
+  readonly date?: CalendarDay | undefined;
   /** The frequency of the vibration, where the reading does not say it. */
-  readonly at?: Frequency;
+  readonly at?: Frequency | undefined;
 }
 
 /** A short plain number before a type. */

@@ -1,6 +1,6 @@
 import type { Provenance, Source } from "../core/index";
 import type { Amplitude, Assumption, ReadingType, Step } from "../reading/index";
-import type { Limit, Margin, SchemeKind, Unjudged, Zone } from "../severity/index";
+import type { Limit, SchemeKind, Unjudged, Zone } from "../severity/index";
 import type { LimitsChosenBy } from "./machine-verdict";
 import type { CalendarDay, RefusedRow } from "./plant-machine";
 
@@ -97,7 +97,8 @@ export interface RouteVerdict {
   readonly headline: string;
   /** The limit that ends the zone upwards; in the worst zone the last one, exceeded. */
   readonly limit: RouteLimit;
-  readonly margin: Margin;
+  /** That limit over the reading; infinite for a reading of zero. */
+  readonly ratio: number;
   /** The number of its basis among those of the answer. */
   readonly basis: number;
   readonly sinceBaseline: RouteChange | null;

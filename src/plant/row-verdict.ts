@@ -15,8 +15,18 @@ export interface RowRead {
   readonly earlier: Earlier | undefined;
   /** Whether the machine is read at several points. */
   readonly isOfSeveral: boolean;
-  /** The lines of all rows of the same point. */
-  readonly lines: readonly number[];
+  /** The line of the row, or of all rows of the same point. */
+  readonly lines: number | readonly number[];
+}
+
+/** What is noted of a row, where there is anything. */
+interface Notes {
+  list: string[] | undefined;
+}
+
+function note(notes: Notes, text: string): void {
+  if (notes.list === undefined) notes.list = [text];
+  else notes.list.push(text);
 }
 
 const none: readonly never[] = /* @__PURE__ */ Object.freeze([]);
@@ -45,26 +55,27 @@ function zoneFound(
 }
 
 /** What has changed since the baseline; what keeps it from being told goes to the notes. */
-function sinceBaseline(read: RowRead, basis: RouteBasis, notes: string[]): RouteChange | null {
+function sinceBaseline(read: RowRead, basis: RouteBasis, notes: Notes): RouteChange | null {
   const { baseline } = basis;
   if (baseline === null || read.reading.level !== undefined) return null;
   const { date } = read.row;
   if (baseline.date !== undefined && date !== undefined && baseline.date > date) {
-    notes.push(`the baseline is of ${baseline.date}, after this reading: no change since is told`);
+    note(notes, `the baseline is of ${baseline.date}, after this reading: no change since is told`);
     return null;
   }
   // the list's baseline names no point, and one point is lower than another
-  return routeChange(read.reading, { ...baseline, before: baseline.value, isFallKnown: !read.isOfSeveral }, basis);
+  const { value: before, date: on, assumed } = baseline;
+  return routeChange(read.reading, { before, date: on, assumed, isFallKnown: !read.isOfSeveral }, basis);
 }
 
 /** What has changed since the last route; what keeps it from being told goes to the notes. */
-function sinceLast({ reading, row, earlier }: RowRead, basis: RouteBasis, notes: string[]): RouteChange | null {
+function sinceLast({ reading, row, earlier }: RowRead, basis: RouteBasis, notes: Notes): RouteChange | null {
   if (earlier === undefined || reading.level !== undefined) return null;
   const found = notEarlier(earlier, row.date) ?? earlierValue(earlier.amplitude, reading);
   if (typeof found !== "string") {
     return routeChange(reading, { ...found, date: earlier.row.date, isFallKnown: true }, basis);
   }
-  notes.push(found);
+  note(notes, found);
   return null;
 }
 
@@ -85,12 +96,12 @@ export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
   const own = ladder === undefined ? verdictBy(machine.machine, machine.limits, reading, machine.schemes) : undefined;
   const found =
     own === undefined ? zoneFound(judged, ladder as NonNullable<typeof ladder>, reading.value) : ofItself(own);
-  const notes: string[] = [];
+  const notes: Notes = { list: undefined };
   const changedSinceBaseline = sinceBaseline(read, basis, notes);
   const changedSinceLast = sinceLast(read, basis, notes);
-  if (lines.length > 1) {
+  if (typeof lines !== "number") {
     const others = lines.filter((line) => line !== row.line).slice(0, 5);
-    notes.push(`this point stands on the route more than once: also on line ${others.join(", ")}`);
+    note(notes, `this point stands on the route more than once: also on line ${others.join(", ")}`);
   }
   const cautions =
     own !== undefined
@@ -98,7 +109,6 @@ export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
       : reading.value === 0
         ? ofZero
         : none;
-  const ratio = own === undefined ? found.limit.value / reading.value : own.margin.ratio;
   // written out, since there may be a hundred thousand
   return {
     tag: row.tag,
@@ -111,12 +121,12 @@ export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
     worst: found.worst,
     headline: found.headline,
     limit: found.limit,
-    margin: own === undefined ? { ratio, decibels: 20 * Math.log10(ratio) } : own.margin,
+    ratio: own === undefined ? found.limit.value / reading.value : own.margin.ratio,
     basis: at,
     sinceBaseline: changedSinceBaseline,
     sinceLast: changedSinceLast,
     assumed: reading.assumed ?? none,
     history: own?.history,
-    cautions: notes.length === 0 ? cautions : [...cautions, ...notes],
+    cautions: notes.list === undefined ? cautions : [...cautions, ...notes.list],
   };
 }

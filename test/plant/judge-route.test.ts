@@ -58,7 +58,7 @@ describe("a route by tag", () => {
         }
         expect([verdict.zone, verdict.worst]).toEqual([alone.zone, alone.worst]);
         if (alone.zone !== alone.zones.at(-1) && alone.margin.ratio >= 1) {
-          expect(1 / verdict.margin.ratio).toBeCloseTo(1 / alone.margin.ratio, 9);
+          expect(1 / verdict.ratio).toBeCloseTo(1 / alone.margin.ratio, 9);
         }
       }),
       { numRuns: 400 },
@@ -82,7 +82,7 @@ describe("a route by tag", () => {
         if (verdict === undefined) return;
         expect([verdict.zone, verdict.worst, verdict.headline]).toEqual([alone.zone, alone.worst, alone.headline]);
         expect(verdict.limit.name).toBe(alone.limit.name);
-        expect(1 / verdict.margin.ratio).toBeCloseTo(1 / alone.margin.ratio, 9);
+        expect(1 / verdict.ratio).toBeCloseTo(1 / alone.margin.ratio, 9);
       }),
       { numRuns: 400 },
     );
@@ -327,7 +327,7 @@ describe("what a verdict rests on", () => {
   it("says of a reading of zero what judge says", () => {
     const [verdict] = judgeRoute(plantOf(row("P-1", pump)), [at("P-1", "0 mm/s rms")]).verdicts;
     expect(verdict?.cautions[0]).toContain("a reading of zero");
-    expect(verdict?.margin.ratio).toBe(Number.POSITIVE_INFINITY);
+    expect(verdict?.ratio).toBe(Number.POSITIVE_INFINITY);
   });
 
   it("is judged by a confirmed or own table where one is given", () => {

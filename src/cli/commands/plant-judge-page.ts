@@ -37,7 +37,7 @@ export const plantJudgePage = {
     }),
     ...grouped("the list, and how both files are written", { ...plantFileOptions, ...plantTables }),
     ...grouped("what is printed", {
-      csv: { help: "a table of all readings as CSV, with all that is known of each" },
+      csv: { help: "a table of all readings as CSV; what holds for many of them is told once on standard error" },
       html: { argument: "<file>", help: "one HTML page, for the screen and A4 paper", example: "route.html" },
       replace: { help: "replace a file of this name" },
       digits,

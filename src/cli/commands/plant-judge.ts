@@ -13,7 +13,7 @@ import { jsonLine } from "../print/json-line";
 import { refusedText } from "../print/plant-file-text";
 import { routeCsv } from "../print/route-csv";
 import { routeHtml } from "../print/route-html";
-import { routeText } from "../print/route-text";
+import { routeBeside, routeText } from "../print/route-text";
 import { type RouteFile, type RouteSettings, routeFile } from "../table/route-file";
 import { wholeFile } from "../table/whole-file";
 import { listedPlant } from "./listed-plant";
@@ -131,7 +131,10 @@ export async function printRoute(given: ParsedOptions<typeof plantJudgePage.opti
       throw error;
     }
   }
-  await io.out(json ? jsonOf(judged) : values.csv ? routeCsv(judged) : routeText(judged, digits));
+  if (values.csv) {
+    io.err(routeBeside(judged));
+    for (const portion of routeCsv(judged)) await io.out(Buffer.from(portion));
+  } else await io.out(json ? jsonOf(judged) : routeText(judged, digits));
   if ((judged.refused.length > 0 || plant.refused.length > 0) && !values["keep-going"]) return exitCodes.refused;
   if (reached) return exitCodes.reached;
   // a gate is not to pass where no reading was judged

@@ -17,8 +17,8 @@ export function limitCell({ limit }: Pick<RouteVerdict, "limit">, digits: number
 }
 
 /** The reading in percent of that limit. */
-export function shareCell({ margin }: Pick<RouteVerdict, "margin">): string {
-  return `${significant(100 / margin.ratio, 3)} %`;
+export function shareCell({ ratio }: Pick<RouteVerdict, "ratio">): string {
+  return `${significant(100 / ratio, 3)} %`;
 }
 
 /** A change with its sign; a star behind a significant one, a question mark where that is not known. */

@@ -7,8 +7,12 @@ import { wrappedTable } from "./wrapped-table";
 
 /** The days on which a route was read; nothing where no row says one. */
 function daysText(verdicts: readonly RouteVerdict[]): string[] {
-  const days = verdicts.flatMap(({ date }) => (date === undefined ? [] : [date])).sort();
-  const [first, last] = [days[0], days.at(-1)];
+  let [first, last]: [string | undefined, string | undefined] = [undefined, undefined];
+  for (const { date } of verdicts) {
+    if (date === undefined) continue;
+    if (first === undefined || date < first) first = date;
+    if (last === undefined || date > last) last = date;
+  }
   return first === undefined || last === undefined
     ? []
     : [first === last ? `read on ${first}` : `read from ${first} to ${last}`];
@@ -56,6 +60,12 @@ const columns = [
   { title: "baseline", align: "right" },
   { title: "last", align: "right" },
 ] as const;
+
+/** What is told of a route beside a table of all its readings. */
+export function routeBeside(judged: JudgedRoute): string {
+  const told = routeTold(judged).filter(({ label }) => label !== "readings");
+  return `${routeSummary(judged)}\n${told.map(({ label, texts }) => labelled(label, texts, 12)).join("")}`;
+}
 
 /** The verdicts on a route as a person reads them: worst first, and what they rest on below. */
 export function routeText(judged: JudgedRoute, digits: number): string {

@@ -59,11 +59,11 @@ function readingReader(titles: Cells, columns: RouteColumns, { fileUnits, decima
     if (other !== undefined) throw headingRefused(by, other, heading, columns.reading);
     return one;
   });
+  const { unit: ofUnit, detector: ofDetector } = columns;
   const told = (cells: Cells): string => {
-    const [unit, detector] = [columns.unit, columns.detector].map((index) =>
-      index === undefined ? "" : (cells[index] as string).trim(),
-    );
-    return [unit, detector].filter((one) => one !== "").join(" ");
+    const unit = ofUnit === undefined ? "" : (cells[ofUnit] as string).trim();
+    if (ofDetector === undefined) return unit;
+    return `${unit} ${(cells[ofDetector] as string).trim()}`.trim();
   };
   const whole = (cell: string): Amplitude => parseAmplitude(cell, decimalComma ? { decimal: "," } : undefined);
   const decimals = decimalComma ? /^[+-]?\d[\d.,]*$/ : plainNumeral;
@@ -141,7 +141,6 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
     const { tag: ofTag, point: ofPoint, date: ofDate, at: ofAt } = columns as RouteColumns;
     const tag = (cells[ofTag] as string).trim();
     const point = ofPoint === undefined ? "" : (cells[ofPoint] as string).trim();
-    const told = { tag, line, ...(point !== "" && { point }) };
     let option: "tag" | "date" | "at" | undefined;
     try {
       if (tag === "") {
@@ -158,15 +157,11 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
       const read = reading(cells);
       // what is told of all readings is for those that say nothing themselves
       const own = frequencyTold ?? (read.hertz === undefined ? all : undefined);
-      route.push({
-        ...told,
-        reading: read,
-        ...(date !== undefined && { date }),
-        ...(own !== undefined && { at: own }),
-      });
+      route.push({ tag, line, reading: read, point: point === "" ? undefined : point, date, at: own });
     } catch (error) {
       if (!VeladisError.is(error)) throw error;
-      refused.push(refusedReading(list, told, error, option));
+      const where = { tag, line, ...(point !== "" && { point }) };
+      refused.push(refusedReading(list, where, error, option));
     }
   };
   const stream = readDelimited(await openFile(file), file, as, {

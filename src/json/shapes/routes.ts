@@ -16,7 +16,7 @@ export const routeShapes: ShapesOf<RouteAnswers> = /* @__PURE__ */ frozen({
       worst: "text",
       headline: "text",
       limit: "route limit",
-      margin: "margin",
+      ratio: "number",
       basis: "number",
       sinceBaseline: "route change|null",
       sinceLast: "route change|null",
