@@ -148,7 +148,7 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
     ),
     limits: limitsBetween(verdict),
     ...{ provenance, verified, confirmed, differences, setAside, unjudged, cautions },
-    sources: sourcesOf(verdict),
+    limitSources: sourcesOf(verdict),
     assumed: ladder?.judge.assumed ?? verdict.assumed,
     assumedFacts: verdict.assumedFacts,
     allowedChange: typeof allowed === "string" ? null : allowed,

@@ -51,7 +51,7 @@ export interface RouteBasis {
   readonly verified: boolean;
   readonly confirmed: readonly string[];
   readonly differences: readonly string[];
-  readonly sources: readonly Source[];
+  readonly limitSources: readonly Source[];
   readonly assumed: readonly Assumption[];
   /** What was taken for facts that the row leaves empty, in words. */
   readonly assumedFacts: readonly string[];

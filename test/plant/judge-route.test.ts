@@ -96,7 +96,7 @@ describe("a route by tag", () => {
     const byLine = [...verdicts].sort((a, b) => a.line - b.line).map(({ zone }) => zone);
     expect(byLine).toEqual(["AB", "C", "C", "D"]);
     expect(bases[0]?.chosenBy).toBe("limits");
-    expect(bases[0]?.sources[0]?.title).toBe("maker of the blower");
+    expect(bases[0]?.limitSources[0]?.title).toBe("maker of the blower");
   });
 
   it("gives equal readings in other units one zone, whatever their order", () => {
@@ -302,7 +302,7 @@ describe("what a verdict rests on", () => {
     expect(basis?.assumedFacts).toEqual(whole.assumedFacts);
     expect(basis?.provenance).toBe(whole.provenance);
     expect(basis?.cautions).toEqual(whole.cautions);
-    expect(basis?.sources.length).toBeGreaterThan(0);
+    expect(basis?.limitSources.length).toBeGreaterThan(0);
     expect(verdicts.every((one) => one.basis === 0)).toBe(true);
     expect(cautions.length).toBeGreaterThan(2);
   });

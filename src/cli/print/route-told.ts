@@ -73,7 +73,7 @@ export function routeTold(judged: JudgedRoute): readonly RouteTold[] {
         ({ tag, point, line }) => `${tag} ${point}: read on the route before (line ${line}) and not on this one`,
       ),
     },
-    { label: "source", texts: byMachine(bases, ({ sources }) => sources.map(sourceText)) },
+    { label: "source", texts: byMachine(bases, ({ limitSources }) => limitSources.map(sourceText)) },
     { label: "caution", texts: [...byMachine(bases, ({ cautions }) => cautions), ...judged.cautions] },
   ];
   return all.filter(({ texts }) => texts.length > 0);

@@ -52,7 +52,7 @@ export const routeShapes: ShapesOf<RouteAnswers> = /* @__PURE__ */ frozen({
       verified: "truth",
       confirmed: "text[]",
       differences: "text[]",
-      sources: "source[]",
+      limitSources: "source[]",
       assumed: "text[]",
       assumedFacts: "text[]",
       setAside: "text[]",
