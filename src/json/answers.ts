@@ -70,6 +70,7 @@ import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from
 import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
+import type { PlantAnswers } from "./plant-answers";
 import type { RouteAnswers } from "./route-answers";
 
 /** How well a number of a step is known. */
@@ -202,6 +203,7 @@ export interface Answers
     TripAnswers,
     VerificationAnswers,
     RouteAnswers,
+    PlantAnswers,
     CommandAnswers {}
 
 /** The name of a kind of answer, such as `"verdict"`, or of a list of them, such as `"trip event[]"`. */

@@ -1,3 +1,13 @@
+export {
+  type AuditOptions,
+  auditPlant,
+  type LimitsTaken,
+  type PlantAudit,
+  type PlantFinding,
+  type RuleNotChecked,
+} from "./audit/audit-plant";
+export { type AuditRule, type FindingSeverity, findingSeverities } from "./audit/audit-rule";
+export { type AuditCode, auditRules } from "./audit/audit-rules";
 export { calendarDay, type DayOrder, monthsAfter } from "./calendar-day";
 export type { CellOptions } from "./cell-readers";
 export { type CellKind, type ColumnGroup, type PlantColumn, type PlantColumnEntry, plantColumns } from "./columns";

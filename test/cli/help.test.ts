@@ -43,8 +43,9 @@ const texts: Readonly<Record<string, string>> = {
 };
 
 let folder = "";
-beforeAll(() => {
+beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "veladis-help-"));
+  writeFileSync(join(folder, "plant.csv"), (await veladis(["plant", "template"])).out);
   for (const [name, text] of Object.entries(texts)) writeFileSync(join(folder, name), text);
   writeFileSync(join(folder, "pump.raw"), samples(2));
   writeFileSync(join(folder, "pump.f32"), samples(4));

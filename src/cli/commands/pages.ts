@@ -25,6 +25,7 @@ export const pages = {
   sum: async () => (await import("./sum-page")).sumPage,
   "plant judge": async () => (await import("./plant-judge-page")).plantJudgePage,
   "plant setpoints": async () => (await import("./plant-setpoints-page")).plantSetpointsPage,
+  "plant audit": async () => (await import("./plant-audit-page")).plantAuditPage,
   "plant template": async () => (await import("./plant-template-page")).plantTemplatePage,
   completion: async () => (await import("./completion-page")).completionPage,
 } as const satisfies Record<string, () => Promise<CommandPage>>;
