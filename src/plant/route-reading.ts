@@ -1,4 +1,4 @@
-import { attempt, cachedWithRefusals, parseNumeral } from "../core/index";
+import { attempt, cachedWithRefusals } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { type Amplitude, agreedHertz, amplitudeOf, parseAmplitude } from "../reading/index";
 import type { CalendarDay } from "./plant-machine";
@@ -36,7 +36,7 @@ function amplitudeIn(text: string): Amplitude {
   // whatever is wrong is told of the text itself
   if (!like.ok || !isPlain(like.value)) return parseAmplitude(text);
   const { unit, detector, quantity, hertz } = like.value;
-  return { value: parseNumeral(digits, "a finite value"), unit, detector, quantity, hertz };
+  return { value: Number(digits), unit, detector, quantity, hertz };
 }
 
 /**

@@ -87,7 +87,23 @@ function requireType({ machine, baseline, limits, device }: PlantMachine): void 
   });
 }
 
-function scheduled(row: PlantMachine, schemes: readonly SchemeRef[] | undefined): ScheduledMachine {
+/**
+ * The setpoints proposed for a machine.
+ *
+ * @param lines - of its tag, where several rows have it
+ * @throws {@link VeladisError} where nothing can be proposed
+ */
+export function scheduledMachine(
+  row: PlantMachine,
+  schemes: readonly SchemeRef[] | undefined,
+  lines: readonly number[] | undefined,
+): ScheduledMachine {
+  if (lines !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: "a tag that one row of the list has",
+      received: `${shown(row.tag)} on lines ${lines.join(" and ")}`,
+    });
+  }
   const { tag, line, description, machine, limits, baseline, loop, band, device, tripDelay } = row;
   const { by, scheme } = limitsOfRow(row, schemes);
   requireType(row);
@@ -170,14 +186,7 @@ export function scheduleSetpoints(plant: Plant, options: ScheduleOptions = {}): 
     for (const row of all) {
       if (bad.has(row.tag)) continue;
       try {
-        const lines = shared.get(row.tag);
-        if (lines !== undefined) {
-          throw new VeladisError("out-of-range", {
-            expected: "a tag that one row of the list has",
-            received: `${shown(row.tag)} on lines ${lines.join(" and ")}`,
-          });
-        }
-        found.push(scheduled(row, schemes));
+        found.push(scheduledMachine(row, schemes, shared.get(row.tag)));
       } catch (error) {
         refused.push(refusal(row, error));
       }
