@@ -4,11 +4,8 @@ import {
   cached,
   cautions,
   requireGiven,
-  requireKnownKeys,
   requireKnownOptions,
   requireList,
-  requireText,
-  shown,
   VeladisError,
   withParameters,
 } from "../core/index";
@@ -20,6 +17,7 @@ import { refusedReading } from "./refused-reading";
 import { requireDay } from "./require-day";
 import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
+import { checkedRows } from "./route-rows";
 import { machineByTag } from "./route-tags";
 import type { JudgedRoute, RefusedReading, RouteBasis, RouteVerdict } from "./route-verdict";
 import { type RowRead, rowVerdict } from "./row-verdict";
@@ -37,47 +35,8 @@ const keys: Readonly<Record<keyof JudgeRouteOptions, true>> = /* @__PURE__ */ Ob
   schemes: true,
 });
 
-const rowKeys: Readonly<Record<keyof RouteReading, true>> = /* @__PURE__ */ Object.freeze({
-  tag: true,
-  line: true,
-  reading: true,
-  point: true,
-  date: true,
-  at: true,
-});
-
 const BY_QUARTER =
   "a change is significant above a quarter of the limit B/C (Criterion II of ISO 10816-1, for a change since the baseline, from memory); since the last route the same is taken: common practice, no source";
-
-const FORM = "rows of a route, each { tag, line, reading }";
-
-/** Refuses what is no row of a route, or has a key that none has. */
-function requireRow(row: RouteReading, parameter: string, index: number): void {
-  const place = { parameter, index };
-  if (typeof row !== "object") {
-    throw new VeladisError("wrong-type", { expected: FORM, received: shown(row), ...place });
-  }
-  requireKnownKeys(row, rowKeys, "a part of a row of a route", place);
-  requireText(row.tag, "the tag of a machine", { ...place, option: "tag" });
-  if (row.point === undefined || typeof row.point === "string") return;
-  requireText(row.point, "the name of a point", { ...place, option: "point" });
-}
-
-/** Whether a row is one at the first look, which costs nothing for each of many. */
-function isRow(row: RouteReading): boolean {
-  if (typeof row !== "object" || typeof row.tag !== "string" || row.tag === "") return false;
-  if (row.point !== undefined && typeof row.point !== "string") return false;
-  for (const key in row) if (!Object.hasOwn(rowKeys, key)) return false;
-  return true;
-}
-
-/** The rows of a route, each an object without a key that no row has. */
-function checkedRows(rows: readonly RouteReading[], parameter: string): readonly RouteReading[] {
-  for (const [index, row] of requireList(rows, FORM, { parameter }).entries()) {
-    if (!isRow(row)) requireRow(row, parameter, index);
-  }
-  return rows;
-}
 
 /** The kind of a reading that says a unit and a detector alone, made once for each. */
 const plainKind = /* @__PURE__ */ cached((unit) => cached((detector) => `${unit} ${detector} `));

@@ -76,7 +76,7 @@ describe("plant judge", () => {
     expect(code).toBe(2);
     expect(out).toMatch(/^1 reading of 1 machine judged: A 1; .*; 6 refused/m);
     expect(err).toContain("line 2, ID fan 9, column tag: unknown-option");
-    expect(err).toContain("did you mean ID fan 1?");
+    expect(err).toContain("did you mean: ID fan 1");
     expect(err).toContain("line 3, Condensate pump 1: missing-unit");
     expect(err).toContain("line 4, Condensate pump 1, column date: out-of-range");
     expect(err).toContain("line 7, Turbine 1: missing-frequency");

@@ -10,7 +10,7 @@ import type { ParsedOptions, Values } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { jsonLine } from "../print/json-line";
-import { refusedText } from "../print/plant-file-text";
+import { refusedReadingText } from "../print/refused-reading-text";
 import { routeCsv } from "../print/route-csv";
 import { routeHtml } from "../print/route-html";
 import { routeBeside, routeText } from "../print/route-text";
@@ -57,10 +57,7 @@ function tellRoute(
   io: Io,
   json: boolean,
 ): void {
-  for (const { line, tag, column, code, message, point } of refused.slice(0, MOST_TOLD)) {
-    const where = [tag, point].filter(Boolean).join(" ");
-    io.err(refusedText({ line, tag: where, code, message, ...(column !== undefined && { column }) }, file, json));
-  }
+  for (const one of refused.slice(0, MOST_TOLD)) io.err(refusedReadingText(one, file, json));
   if (refused.length > MOST_TOLD && !json)
     io.err(`veladis: ${counted(refused.length - MOST_TOLD, "row")} more refused\n`);
   if (read.unread.length > 0 && !json) {
