@@ -90,12 +90,12 @@ export function ladderBy(
  * ```ts
  * import { machineVerdict } from "veladis/plant";
  *
- * const fan = {
- *   ...{ tag: "LU-02", line: 3, settings: {}, device: {}, own: {} },
- *   machine: { type: "fan", power: "132 kW", speed: { from: "740 r/min", to: "1485 r/min" }, support: "rigid" },
+ * const motor = {
+ *   ...{ tag: "MO-02", line: 3, settings: {}, device: {}, own: {} },
+ *   machine: { type: "motor", shaftHeight: "250 mm", speed: { from: "740 r/min", to: "1485 r/min" }, support: "rigid" },
  *   table: "iso-10816-3-2009",
  * } as const;
- * const { headline, scheme, limit } = machineVerdict(fan, "3.1 mm/s rms");
+ * const { headline, scheme, limit } = machineVerdict(motor, "3.1 mm/s rms");
  * [headline, scheme, limit.name, limit.value]; // => ["zone C", "iso-10816-3-2009", "C/D", 4.5]
  * ```
  */

@@ -166,7 +166,7 @@ function sharedTags(machines: readonly PlantMachine[]): ReadonlyMap<string, read
  * const { machines, cautions } = scheduleSetpoints({ machines: [pump], refused: [], ownColumns: [] });
  * machines[0]?.standing; // => "above the rules"
  * machines[0]?.changes[0]?.text;
- * // => "lower by 2.500 mm/s rms, from 11.00 mm/s rms to 8.500 mm/s rms; WHAT IS SET IS ABOVE ALL THAT THE RULES ALLOW, 10.63 mm/s rms"
+ * // => "lower by 2.500 mm/s rms, from 11.00 mm/s rms to 8.500 mm/s rms; WHAT IS SET IS ABOVE ALL THAT THE RULES ALLOW, 10.60 mm/s rms"
  * cautions[0]?.startsWith("A schedule changes nothing by itself"); // => true
  * ```
  */
