@@ -4,7 +4,7 @@ import type { OwnLimits } from "../setpoints/index";
 import { defineScheme, type Machine, type Scheme, schemeOf } from "../severity/index";
 
 /** The id of the scheme that is made of limits on the list. */
-export const LIMITS_ON_LIST = "limits-on-the-list";
+const LIMITS_ON_LIST = "limits-on-the-list";
 
 /**
  * Limits of the maker or the site as a scheme of the zones that they part: A and B together, C and D. They are for the

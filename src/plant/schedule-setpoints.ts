@@ -23,7 +23,7 @@ export interface ScheduleOptions {
 const keys: Readonly<Record<keyof ScheduleOptions, true>> = /* @__PURE__ */ Object.freeze({ schemes: true });
 
 /** How what is set stands to a proposal, the worst first. */
-export const standings = /* @__PURE__ */ Object.freeze([
+const standings = /* @__PURE__ */ Object.freeze([
   "above the rules",
   "would be lowered",
   "would change",

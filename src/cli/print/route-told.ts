@@ -44,7 +44,7 @@ const chosen = {
 } as const;
 
 /** By what the readings of a machine are judged, in words. */
-export function judgedBy({ standards, chosenBy, provenance, confirmed }: RouteBasis): string {
+function judgedBy({ standards, chosenBy, provenance, confirmed }: RouteBasis): string {
   return `${standards.join(" and ")}; ${chosen[chosenBy]}; ${limitsCell(provenance, confirmed)}`;
 }
 
