@@ -71,6 +71,7 @@ import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
 import type { PlantAnswers } from "./plant-answers";
+import type { RouteAnswers } from "./route-answers";
 
 /** How well a number of a step is known. */
 type StepUncertainty = NonNullable<Step["uncertainty"]>;
@@ -201,6 +202,7 @@ export interface Answers
     SetpointAnswers,
     TripAnswers,
     VerificationAnswers,
+    RouteAnswers,
     PlantAnswers,
     CommandAnswers {}
 

@@ -61,6 +61,20 @@ const list = file("list.csv", "tag,kind\nA,fan\n");
 const listUnits = file("list-units.csv", "tag,kind,trip\n,,mm/s rms\nA,fan,7\n");
 const listLong = file("list-long.csv", `tag,kind\n${"A,\n".repeat(100_001)}`);
 const bookless = file("bookless.xlsx", "tag,kind\nA,fan\n");
+const routeList = file(
+  "route-list.csv",
+  "tag,kind,power,speed,nameplate,trip\nP-1,pump,90 kW,2980 r/min,category II,\nP-2,pump,,,,9 mm/s\nP-3,pump,,,,\nP-3,pump,,,,\nP\u00074,pump,,,,\n",
+);
+const tagged = file(
+  "tagged.csv",
+  "tag,reading,date,at\nP-1,3,2026-04-13,\nP-1,,2026-04-13,\nP-1,3 mm/s rms,13.04.2026,\nP-1,3 mm/s rms,2026-04-13 noon,\nP-1,3 mm/s rms,2026-04-13,25\n,3 mm/s rms,,\nP-9,3 mm/s rms,,\n",
+);
+const untagged = file("untagged.csv", "name,reading\nP-1,3 mm/s rms\n");
+const twoTags = file("two-tags.csv", "tag,tag,reading\nP-1,P-1,3 mm/s rms\n");
+const typed = file("typed.csv", "tag,DE mm/s rms,NDE mm/s rms\nP-1,3,2\n");
+const contradicted = file("contradicted.csv", "tag,reading [mm/s rms],unit\nP-1,0.2 in/s pk,\nP-1,0.2,in/s pk\n");
+const besideCell = file("beside-cell.csv", "tag,reading,unit\nP-1,3 mm/s rms,in/s pk\n");
+const sqlAsked = "--table|readings|--column|v|--from|mm/s rms";
 const book = file("book.xlsx", workbook({ plant: [["tag", "kind"]] }));
 const bookLong = file("book-long.xlsx", new Uint8Array((1 << 23) + 1));
 const noName = confirmed("no-name", `${good}6.5,,yes,12,,2024-03-04,,\n`);
@@ -342,6 +356,9 @@ const cases: readonly Case[] = [
   ["judge 4.1 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1,480 r/min|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1.100,5 kW|--decimal-comma"], ["judge 4,1,2 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"],
   ["judg 4.1|mm/s|rms"], ["plant adit"], ["plant --json"], ["plant audit"], ["plant audit|-"], ["plant template|--json|--semicolon"], [`plant audit|${list}|--csv|--json`], [`plant audit|${listUnits}`], [`plant audit|${listLong}`],
   [`plant audit|${bookless}`], [`plant audit|${bookless}|--separator|comma`], [`plant audit|${book}|--worksheet|none`], [`plant audit|${bookLong}`], ["help chek"],
+  ["plant judge"], [`plant judge|${routeList}`], [`plant judge|${routeList}|${tagged}`], [`plant judge|${routeList}|${untagged}`], [`plant judge|${routeList}|${twoTags}`], [`plant judge|${routeList}|${typed}`],
+  [`plant judge|${routeList}|${contradicted}`], [`plant judge|${routeList}|${besideCell}`], [`plant judge|${routeList}|${tagged}|--csv|--json`], [`plant judge|${routeList}|${tagged}|--html|route.txt`],
+  [`plant setpoints|${routeList}|--csv|--json`], [`sql --plant|${routeList}|${sqlAsked}|--limits-table|limits`], [`sql --plant|${routeList}|${sqlAsked}|--scheme|iso-10816-7-2009`],
   // readings as people write them, signals of points and columns
   ["3 mm/s rms at 3000 to um pp"], ["3 mm/s rms at 50 Hz to um pp|--speed-unit|r/min"], ["4 mm/s rms, speed 1485"], ["4 mm/s rms, load 80 %, load 70 %"], ["4 mm/s rms, speed 1485 r/min, speed 1480 r/min"],
   ["--to|mm/s rms|--file|-", "P-7: DE-H: 9.0, DE-V: 2.2 mm/s rms\nFan 8 at 2980 rpm:\n  DE: 4.1 mm/s rms\n"],

@@ -6,6 +6,7 @@ import { machineOfRow } from "../../src/plant/machine-of-row";
 import { requireWidth } from "../../src/plant/plant-headings";
 import { holdWording } from "../refusals/hold-wording";
 import { type Cells, plantOf, sound } from "./lists";
+import { routeRefusals } from "./route-refusals";
 
 const headed = (...own: string[]) => parsePlant({ heading: ["tag", "kind", ...own], rows: [] });
 const table = (more: object) => parsePlant({ heading: ["tag", "kind"], rows: [["A", "fan"]], ...more } as never);
@@ -81,6 +82,7 @@ const needed: readonly (readonly [code: AuditCode, cells: Cells])[] = [
 ];
 
 holdWording("plant", {
+  ...routeRefusals,
   "no list": () => parsePlant(undefined as never),
   "a part there is none of": () => table({ headings: [] }),
   "a torn row": () => requireWidth(["A"], 2),

@@ -28,6 +28,8 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   balance: async () => (await import("./balance")).printBalance,
   resolution: async () => (await import("./resolution")).printResolution,
   sum: async () => (await import("./sum")).printSum,
+  "plant judge": async () => (await import("./plant-judge")).printRoute,
+  "plant setpoints": async () => (await import("./plant-setpoints")).printSchedule,
   "plant audit": async () => (await import("./plant-audit")).auditList,
   "plant template": async () => (await import("./plant-template")).printTemplate,
   completion: async () => (await import("./completion")).printCompletion,

@@ -4,6 +4,7 @@ import type { AnyShape } from "../shape-of";
 import { commandShapes } from "./commands";
 import { plantShapes } from "./plants";
 import { readingShapes } from "./readings";
+import { routeShapes } from "./routes";
 import { setpointShapes } from "./setpoints";
 import { severityShapes } from "./severities";
 import { signalShapes } from "./signals";
@@ -28,6 +29,7 @@ const allFields = /* @__PURE__ */ lazily(() => {
     ...verificationShapes,
     ...plantShapes,
     ...commandShapes,
+    ...routeShapes,
   });
   const byKind = new Map(shapes);
   const linesOf = ({ like, keys }: AnyShape): [string, string][] => [
