@@ -69,6 +69,7 @@ import type {
 import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
 import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
+import type { PlantCheckAnswers } from "./plant-check-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
 
 /** How well a number of a step is known. */
@@ -200,6 +201,7 @@ export interface Answers
     SetpointAnswers,
     TripAnswers,
     VerificationAnswers,
+    PlantCheckAnswers,
     CommandAnswers {}
 
 /** The name of a kind of answer, such as `"verdict"`, or of a list of them, such as `"trip event[]"`. */

@@ -13,7 +13,7 @@ export { type RaisedRange, saysRaised } from "./raised";
 export type { RaisedSetpoints } from "./raised-setpoints";
 export { raisedText } from "./raised-text";
 export { askedHeading, rangeText } from "./range-text";
-export { type Reason, setpointRules } from "./reason";
+export { COMMON_PRACTICE, type Reason, setpointRules } from "./reason";
 export { fixedHertz } from "./running-speed";
 export { type ScaleRow, scaleOfProposal } from "./scale-rows";
 export {

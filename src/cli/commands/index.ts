@@ -29,6 +29,8 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   resolution: async () => (await import("./resolution")).printResolution,
   sum: async () => (await import("./sum")).printSum,
   "plant template": async () => (await import("./plant-template")).printTemplate,
+  "plant checks": async () => (await import("./plant-checks")).printChecks,
+  "plant change": async () => (await import("./plant-change")).addChange,
   completion: async () => (await import("./completion")).printCompletion,
 };
 

@@ -24,6 +24,8 @@ export const pages = {
   resolution: async () => (await import("./resolution-page")).resolutionPage,
   sum: async () => (await import("./sum-page")).sumPage,
   "plant template": async () => (await import("./plant-template-page")).plantTemplatePage,
+  "plant checks": async () => (await import("./plant-checks-page")).plantChecksPage,
+  "plant change": async () => (await import("./plant-change-page")).plantChangePage,
   completion: async () => (await import("./completion-page")).completionPage,
 } as const satisfies Record<string, () => Promise<CommandPage>>;
 

@@ -2,6 +2,7 @@ import { lazily, nearest, shown, VeladisError } from "../../core/index";
 import type { Answers } from "../answers";
 import type { AnyShape } from "../shape-of";
 import { commandShapes } from "./commands";
+import { plantCheckShapes } from "./plant-checks";
 import { readingShapes } from "./readings";
 import { setpointShapes } from "./setpoints";
 import { severityShapes } from "./severities";
@@ -25,6 +26,7 @@ const allFields = /* @__PURE__ */ lazily(() => {
     ...setpointShapes,
     ...tripShapes,
     ...verificationShapes,
+    ...plantCheckShapes,
     ...commandShapes,
   });
   const byKind = new Map(shapes);
