@@ -15,14 +15,24 @@
  */
 export { VeladisError } from "../core/index";
 export {
+  type AuditCode,
+  type AuditOptions,
+  type AuditRule,
+  auditPlant,
+  auditRules,
   type CalendarDay,
   type CellKind,
   type CellOptions,
   type ColumnGroup,
   type DayOrder,
+  type FindingSeverity,
+  findingSeverities,
+  type LimitsTaken,
   type Plant,
+  type PlantAudit,
   type PlantColumn,
   type PlantColumnEntry,
+  type PlantFinding,
   type PlantMachine,
   type PlantOptions,
   type PlantTable,
@@ -32,4 +42,5 @@ export {
   type RecordedCheck,
   type RefusedRow,
   type RowOptions,
+  type RuleNotChecked,
 } from "../plant/index";

@@ -28,6 +28,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   balance: async () => (await import("./balance")).printBalance,
   resolution: async () => (await import("./resolution")).printResolution,
   sum: async () => (await import("./sum")).printSum,
+  "plant audit": async () => (await import("./plant-audit")).auditList,
   "plant template": async () => (await import("./plant-template")).printTemplate,
   "plant checks": async () => (await import("./plant-checks")).printChecks,
   "plant change": async () => (await import("./plant-change")).addChange,

@@ -23,6 +23,7 @@ export const pages = {
   balance: async () => (await import("./balance-page")).balancePage,
   resolution: async () => (await import("./resolution-page")).resolutionPage,
   sum: async () => (await import("./sum-page")).sumPage,
+  "plant audit": async () => (await import("./plant-audit-page")).plantAuditPage,
   "plant template": async () => (await import("./plant-template-page")).plantTemplatePage,
   "plant checks": async () => (await import("./plant-checks-page")).plantChecksPage,
   "plant change": async () => (await import("./plant-change-page")).plantChangePage,

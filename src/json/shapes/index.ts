@@ -3,6 +3,7 @@ import type { Answers } from "../answers";
 import type { AnyShape } from "../shape-of";
 import { commandShapes } from "./commands";
 import { plantCheckShapes } from "./plant-checks";
+import { plantShapes } from "./plants";
 import { readingShapes } from "./readings";
 import { setpointShapes } from "./setpoints";
 import { severityShapes } from "./severities";
@@ -27,6 +28,7 @@ const allFields = /* @__PURE__ */ lazily(() => {
     ...tripShapes,
     ...verificationShapes,
     ...plantCheckShapes,
+    ...plantShapes,
     ...commandShapes,
   });
   const byKind = new Map(shapes);
