@@ -69,9 +69,9 @@ import type {
 import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
 import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
-import type { PlantCheckAnswers } from "./plant-check-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
 import type { PlantAnswers } from "./plant-answers";
+import type { PlantCheckAnswers } from "./plant-check-answers";
 
 /** How well a number of a step is known. */
 type StepUncertainty = NonNullable<Step["uncertainty"]>;

@@ -1,4 +1,14 @@
-import type { BenchDevice, BenchSetting, ChangeFinding, DoubtfulPeriod, DueCheck, LeftOut, OpenResult, PlantChange, TakenResult } from "../plant/index";
+import type {
+  BenchDevice,
+  BenchSetting,
+  ChangeFinding,
+  DoubtfulPeriod,
+  DueCheck,
+  LeftOut,
+  OpenResult,
+  PlantChange,
+  TakenResult,
+} from "../plant/index";
 
 /** Checks of the devices of a plant: what is due, a round on the bench, results, and a record of changes. */
 export interface PlantCheckAnswers {

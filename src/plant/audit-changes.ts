@@ -16,7 +16,10 @@ export interface ChangeAuditOptions {
   readonly before?: Plant;
 }
 
-const keys: Readonly<Record<keyof ChangeAuditOptions, true>> = /* @__PURE__ */ Object.freeze({ on: true, before: true });
+const keys: Readonly<Record<keyof ChangeAuditOptions, true>> = /* @__PURE__ */ Object.freeze({
+  on: true,
+  before: true,
+});
 
 /** Columns that a person sets; what a check writes is no setting. */
 const settingColumns = /* @__PURE__ */ (() =>
@@ -46,7 +49,11 @@ function machinesByTag(plant: Plant, parameter: string): ReadonlyMap<string, rea
 }
 
 /** What is wrong with an entry by itself. */
-function ofEntry(change: PlantChange, at: Pick<PlantMachine, "tag" | "line">, on: CalendarDay): readonly ChangeFinding[] {
+function ofEntry(
+  change: PlantChange,
+  at: Pick<PlantMachine, "tag" | "line">,
+  on: CalendarDay,
+): readonly ChangeFinding[] {
   const { date, putBack, approvedBy, who, setting, new: now } = change;
   const entry = `${entryWords(change)}, ${setting}`;
   const found: ChangeFinding[] = [];
@@ -74,7 +81,10 @@ function ofEnd({ change, ended, isBack }: ChangeEnd, { on, machine }: Held): rea
   if (until === undefined) return stands ? say("bypass without expiry", "no until and not lifted") : [];
   const over = daysBetween(until, stands ? on : ended);
   if (stands && over > 0) {
-    return say(isBypass ? "bypass expired" : "never put back", `until ${until}, ${counted(over, "day")} ago, not put back`);
+    return say(
+      isBypass ? "bypass expired" : "never put back",
+      `until ${until}, ${counted(over, "day")} ago, not put back`,
+    );
   }
   if (stands) return say(isBypass ? "bypassed now" : "stands for a time", `until ${until}`);
   if (!isBack) return say("replaced, not put back", `until ${until}, replaced on ${ended}`);
@@ -107,7 +117,11 @@ function ofChain(changes: readonly PlantChange[], held: Held): readonly ChangeFi
 }
 
 /** Settings of which no entry is kept, and that are not what they were. */
-function neverRecorded(machine: PlantMachine, was: PlantMachine, changed: ReadonlySet<string>): readonly ChangeFinding[] {
+function neverRecorded(
+  machine: PlantMachine,
+  was: PlantMachine,
+  changed: ReadonlySet<string>,
+): readonly ChangeFinding[] {
   const { tag, cells = {} } = machine;
   return settingColumns.flatMap((column) => {
     const [old, now] = [was.cells?.[column] ?? "", cells[column] ?? ""];
@@ -118,7 +132,11 @@ function neverRecorded(machine: PlantMachine, was: PlantMachine, changed: Readon
 }
 
 /** The one machine that an entry is on, or why there is none. */
-function machineOf(tag: string, machines: readonly PlantMachine[] = [], refused: ReadonlySet<string>): PlantMachine | ChangeRule {
+function machineOf(
+  tag: string,
+  machines: readonly PlantMachine[] = [],
+  refused: ReadonlySet<string>,
+): PlantMachine | ChangeRule {
   const [machine, another] = machines;
   if (another !== undefined) return "tag of several rows";
   return machine ?? (refused.has(tag) ? "refused row" : "unknown tag");
@@ -166,7 +184,9 @@ export function auditChanges(
       const [machine] = machines.get(tag) ?? [];
       if (machine !== undefined && old !== undefined) found.push(...neverRecorded(machine, old, changed));
       else if (!refused.has(tag)) {
-        found.push(changeFinding("machine gone", { tag, line: 0 }, `it stood at line ${old?.line} of the list as it was before`));
+        found.push(
+          changeFinding("machine gone", { tag, line: 0 }, `it stood at line ${old?.line} of the list as it was before`),
+        );
       }
     }
     const order = Object.keys(changeRules);

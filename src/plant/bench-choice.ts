@@ -20,9 +20,9 @@ interface Ability {
 
 function abilityAt(hertz: number, shaker: Shaker, load: string): Ability | undefined {
   const at = { at: { hertz } };
-  const valueOf = (level: string | Amplitude): number => convertAmplitude(level, SHAKER_TYPE, at).value;
-  const only = shaker.level === undefined ? undefined : valueOf(shaker.level);
-  const step = shaker.resolution === undefined ? undefined : valueOf(shaker.resolution);
+  const levelIn = (level: string | Amplitude): number => convertAmplitude(level, SHAKER_TYPE, at).value;
+  const only = shaker.level === undefined ? undefined : levelIn(shaker.level);
+  const step = shaker.resolution === undefined ? undefined : levelIn(shaker.resolution);
   const { highest, limitedBy } = shakerReach({ ...amplitudeIn(SHAKER_TYPE, only ?? step ?? 1), hertz }, shaker, load);
   if (limitedBy.includes("frequency") || limitedBy.includes("payload")) return undefined;
   return { only, most: highest ?? Number.POSITIVE_INFINITY, step };
@@ -42,8 +42,14 @@ function reached(window: BenchWindow, hertz: number, { only, most, step }: Abili
   const low = step === undefined ? lowest : wholeSteps(lowest, step, "up");
   const high = step === undefined ? end : wholeSteps(end, step, "down");
   if (low <= high) return { ...window, lowest: low, highest: high };
-  const why = lowest > most ? `the shaker gives no more than ${significant(most)} ${SHAKER_TYPE}` : "no step of the shaker lies within";
-  return { why: `${why}: the check asks for ${range}`, mend: "take a shaker that reaches it, another frequency in the band, or inject a signal" };
+  const why =
+    lowest > most
+      ? `the shaker gives no more than ${significant(most)} ${SHAKER_TYPE}`
+      : "no step of the shaker lies within";
+  return {
+    why: `${why}: the check asks for ${range}`,
+    mend: "take a shaker that reaches it, another frequency in the band, or inject a signal",
+  };
 }
 
 /** The level in most windows: of several the lowest; undefined where there are none. */

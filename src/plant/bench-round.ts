@@ -2,13 +2,13 @@ import { convertAmplitude } from "../amplitude/index";
 import { cautions, requireGiven, requireKnownOptions, requireList, type Source, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
+import { COMMON_PRACTICE } from "../setpoints/index";
 import { REFERENCE, type Shaker } from "../verification/index";
 import { benchCandidate, type ChosenLevel } from "./bench-choice";
 import { middleOfBand, type NoWindow, SHAKER_TYPE, shownType } from "./bench-window";
 import { requireDay } from "./calendar";
 import type { DueCheck } from "./due-checks";
 import type { Plant, PlantMachine } from "./plant-machine";
-import { COMMON_PRACTICE } from "../setpoints/index";
 import { sheetNumber } from "./sheet-number";
 
 /** What {@link benchRound} is told besides the checks that are due. */
@@ -103,7 +103,13 @@ function settingOf(hertz: number, { level, windows }: ChosenLevel, on: string): 
       windows.map(({ machine }) => {
         const { tag, line, band } = machine;
         const shows = convertAmplitude(known, shownType(machine) as string);
-        return Object.freeze({ number: sheetNumber({ tag, on }), tag, line, known: shows, isBandKnown: band !== undefined });
+        return Object.freeze({
+          number: sheetNumber({ tag, on }),
+          tag,
+          line,
+          known: shows,
+          isBandKnown: band !== undefined,
+        });
       }),
     ),
   });
@@ -111,7 +117,12 @@ function settingOf(hertz: number, { level, windows }: ChosenLevel, on: string): 
 
 function leftOut({ tag, line }: PlantMachine, reason: NoWindow | undefined): LeftOut {
   const why = reason?.why ?? "the shaker runs at none of the frequencies, or does not carry the mass";
-  return Object.freeze({ tag, line, why, mend: reason?.mend ?? "take another shaker, or inject a signal by a plan of its own" });
+  return Object.freeze({
+    tag,
+    line,
+    why,
+    mend: reason?.mend ?? "take another shaker, or inject a signal by a plan of its own",
+  });
 }
 
 /**
@@ -124,21 +135,22 @@ function leftOut({ tag, line }: PlantMachine, reason: NoWindow | undefined): Lef
  * @param due - of {@link dueChecks}; those that are due are taken
  * @throws {@link VeladisError} `missing-option`, `unknown-option`, and as {@link dueChecks} and {@link shakerReach}
  */
-export function benchRound(
-  plant: Plant,
-  due: readonly DueCheck[],
-  shaker: Shaker,
-  options: RoundOptions,
-): BenchRound {
+export function benchRound(plant: Plant, due: readonly DueCheck[], shaker: Shaker, options: RoundOptions): BenchRound {
   return withParameters({ plant, due, shaker, options }, () => {
-    const { on, load = "0 kg", frequencies } = requireKnownOptions(options, keys, {
+    const {
+      on,
+      load = "0 kg",
+      frequencies,
+    } = requireKnownOptions(options, keys, {
       what: "an option of a round on the bench",
       form: 'options such as { on: "2026-12-01" }',
       place: { parameter: "options" },
     });
     requireDay(requireGiven(on, "the day of the round", { option: "on" }), "the day of the round", { option: "on" });
     requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" });
-    const tags = new Set(requireList(due, "the checks that are due", { parameter: "due" }).flatMap((one) => (one.isDue ? [one.tag] : [])));
+    const tags = new Set(
+      requireList(due, "the checks that are due", { parameter: "due" }).flatMap((one) => (one.isDue ? [one.tag] : [])),
+    );
     const machines = plant.machines.filter(({ tag }) => tags.has(tag));
     const candidates = frequenciesOf(frequencies, shaker, machines).flatMap((hertz) => {
       const one = benchCandidate(hertz, machines, shaker, load);

@@ -64,12 +64,12 @@ export function benchWindow(machine: PlantMachine, hertz: number): BenchWindow |
       return { why, mend: "take a shaker with a frequency in the flat part of the band" };
     }
   }
-  const valueOf = (level: Amplitude): number => convertAmplitude(bare(level), SHAKER_TYPE, { at: { hertz } }).value;
-  const levels = setpoints.map(valueOf);
+  const levelIn = (level: Amplitude): number => convertAmplitude(bare(level), SHAKER_TYPE, { at: { hertz } }).value;
+  const levels = setpoints.map(levelIn);
   const shares = levels.length > 1 ? ([1, 1] as const) : trip === undefined ? aboveAlarm : belowTrip;
   const lowest = Math.min(...levels) * shares[0];
   const end = loop === undefined ? undefined : currentLoop(loop).reading(20);
-  const most = end === undefined ? Number.POSITIVE_INFINITY : valueOf(end);
+  const most = end === undefined ? Number.POSITIVE_INFINITY : levelIn(end);
   if (end !== undefined && lowest > most) {
     return {
       why: `its loop ends at ${levelText(bare(end))}, below ${levelText(bare(first))}`,

@@ -28,7 +28,9 @@ const LESS = "it protects less than before: is there the advice of the maker, an
 const PROVE = "prove reading and trip again before the machine relies on it";
 
 /** What to know of a change of a setting, where it can hurt someone; common practice, no source. */
-const rules: { readonly [Setting in ChangedSetting]?: readonly [when: (change: PlantChange) => boolean, text: string] } = {
+const rules: {
+  readonly [Setting in ChangedSetting]?: readonly [when: (change: PlantChange) => boolean, text: string];
+} = {
   bypass: [
     ({ new: now }) => now !== "",
     "bypassed: the machine has no protection from it until it is lifted; the permit of the site, its people and what protects the machine meanwhile come first",

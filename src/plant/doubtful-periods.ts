@@ -1,10 +1,10 @@
+import { linearTypeOf } from "../amplitude/index";
 import { attempt, requireGiven, requireList, type Source, withParameters } from "../core/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
-import { linearTypeOf } from "../amplitude/index";
-import { checkAgainstKnown, type KnownCheckResult } from "../verification/index";
-import { levelText } from "./level-text";
-import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
 import { COMMON_PRACTICE } from "../setpoints/index";
+import { checkAgainstKnown, type KnownCheckResult } from "../verification/index";
+import { levelText, percentText } from "./level-text";
+import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
 import type { TakenResult } from "./take-results";
 
 /** A time in which the readings of a device are in doubt. */
@@ -36,9 +36,18 @@ interface DatedCheck {
 }
 
 const kinds = /* @__PURE__ */ Object.freeze({
-  low: { what: "readings since the last check are in doubt: it read low, and trips late", mend: "look back at these readings as if they were higher, and at what the machine may have suffered" },
-  high: { what: "readings since the last check are in doubt: it read high, and trips early", mend: "look back at alarms and trips in this time; limits and baseline taken from it are too high" },
-  nothing: { what: "it showed nothing, and protected nothing", mend: "find out since when; look back at what the machine may have suffered" },
+  low: {
+    what: "it reads low and trips late, the dangerous kind",
+    mend: "look back at these readings as if they were higher, at trips that did not come, and at what the machine may have suffered",
+  },
+  high: {
+    what: "it reads high and trips early",
+    mend: "look back at alarms and trips in this time; limits and baseline taken from it are too high",
+  },
+  nothing: {
+    what: "it shows nothing and protects nothing",
+    mend: "find out since when; look back at what the machine may have suffered",
+  },
 } as const);
 
 function readsOf({ indicated, error }: KnownCheckResult): DoubtfulPeriod["reads"] {
@@ -63,8 +72,11 @@ function periodOf(
   const { verdict, errorPercent } = check;
   const reads = readsOf(check);
   const real = tripsAt(machine, check);
-  const size = `${Math.abs(errorPercent).toFixed(1)} % ${errorPercent < 0 ? "low" : "high"} at ${levelText(check.known)}`;
-  const trip = real === null ? "" : `; a trip set to ${levelText(machine.trip as Amplitude)} comes at ${levelText(real)}, the error taken as proportional`;
+  const size = `${percentText(errorPercent)} % ${errorPercent < 0 ? "low" : "high"} at ${levelText(check.known)}`;
+  const trip =
+    real === null
+      ? ""
+      : `; a trip set to ${levelText(machine.trip as Amplitude)} comes at ${levelText(real)}, the error taken as proportional`;
   const sure = verdict === "fail" ? "" : ", which is neither within nor out of tolerance for certain";
   const when = to === null ? `as left on ${from}` : `as found on ${to}`;
   return [
@@ -118,10 +130,12 @@ export function doubtfulPeriods(plant: Plant, results: readonly TakenResult[] = 
       else checks.push(check);
     }
     return Object.freeze(
-      requireList(machines, "the machines of a plant", { parameter: "plant", option: "machines" }).flatMap((machine) => {
-        const listed = listedCheck(machine);
-        return periodsOf(machine, [...(listed === undefined ? [] : [listed]), ...(later.get(machine.line) ?? [])]);
-      }),
+      requireList(machines, "the machines of a plant", { parameter: "plant", option: "machines" }).flatMap(
+        (machine) => {
+          const listed = listedCheck(machine);
+          return periodsOf(machine, [...(listed === undefined ? [] : [listed]), ...(later.get(machine.line) ?? [])]);
+        },
+      ),
     );
   });
 }

@@ -9,11 +9,11 @@ import {
   VeladisError,
   withParameters,
 } from "../core/index";
+import { COMMON_PRACTICE } from "../setpoints/index";
 import { daysBetween, monthsAfter, requireDay } from "./calendar";
 import { type DueState, dueStates } from "./due-states";
 import { type LeftState, leftState } from "./last-check";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
-import { COMMON_PRACTICE } from "../setpoints/index";
 
 /** For which day {@link dueChecks} answers. */
 export interface DueOptions {
@@ -92,7 +92,8 @@ function reasonOf({ due, days, last, interval, left: { why } }: When): string {
 function dueCheck(machine: PlantMachine, on: CalendarDay, ahead: number): DueCheck {
   const { tag, line, check, interval } = machine;
   const months = interval === undefined ? null : requireInterval(interval, tag);
-  const last = check === undefined ? null : requireDay(check.date, `date of the last check of ${tag}`, { option: "date" });
+  const last =
+    check === undefined ? null : requireDay(check.date, `date of the last check of ${tag}`, { option: "date" });
   const due = last === null || months === null ? null : monthsAfter(last, months);
   const times = { due, days: due === null ? null : daysBetween(due, on), last, interval: months };
   const when: When = { ...times, left: leftState(machine) };

@@ -8,15 +8,22 @@ export {
 } from "./audit/audit-plant";
 export { type AuditRule, type FindingSeverity, findingSeverities } from "./audit/audit-rule";
 export { type AuditCode, auditRules } from "./audit/audit-rules";
-export { calendarDay, type DayOrder } from "./calendar-day";
 export { auditChanges, type ChangeAuditOptions } from "./audit-changes";
-export { type BenchDevice, type BenchRound, type BenchSetting, benchRound, type LeftOut, type RoundOptions } from "./bench-round";
+export {
+  type BenchDevice,
+  type BenchRound,
+  type BenchSetting,
+  benchRound,
+  type LeftOut,
+  type RoundOptions,
+} from "./bench-round";
 export { daysBetween, monthsAfter, requireDay } from "./calendar";
+export { calendarDay, type DayOrder } from "./calendar-day";
 export type { CellOptions } from "./cell-readers";
-export type { ChangeFinding } from "./change-finding";
 export { changeCautions } from "./change-cautions";
 export { changeChain, changesBySetting } from "./change-chain";
 export { type ChangeColumn, changeColumns, changeTitles } from "./change-columns";
+export type { ChangeFinding } from "./change-finding";
 export { type ChangeRule, type ChangeRuleEntry, changeRules } from "./change-rules";
 export { type CellKind, type ColumnGroup, type PlantColumn, type PlantColumnEntry, plantColumns } from "./columns";
 export { type DoubtfulPeriod, doubtfulPeriods } from "./doubtful-periods";

@@ -1,6 +1,7 @@
 import { attempt } from "../core/index";
 import type { Decision } from "../verification/index";
 import { checkAgainstKnown } from "../verification/index";
+import { percentText } from "./level-text";
 import type { PlantMachine } from "./plant-machine";
 
 /** What the last check in the list says of the device as it was left. */
@@ -25,7 +26,7 @@ export function leftState({ check }: PlantMachine): LeftState {
   const decided = attempt(() => checkAgainstKnown({ known, indicated, tolerance }));
   if (!decided.ok) return { verdict: null, why: `what it showed cannot be judged: ${decided.error.message}` };
   const { verdict, errorPercent } = decided.value;
-  const size = Math.abs(errorPercent).toFixed(1);
+  const size = percentText(errorPercent);
   const words = size === "0.0" ? "the known level" : `${size} % ${errorPercent < 0 ? "low" : "high"}`;
   return { verdict, why: `${asLeft === undefined ? "as found, with nothing as left" : "as left"} it read ${words}` };
 }

@@ -3,7 +3,10 @@ import { unguarded } from "./unguarded";
 
 /** A heading without regard to case, blanks, underscores and hyphens. */
 export function plainTitle(heading: string): string {
-  return heading.trim().toLowerCase().replace(/[\s_-]+/g, " ");
+  return heading
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, " ");
 }
 
 /**
@@ -34,7 +37,13 @@ export function namedColumns<Title extends string>(
   if (lacks.length === 0) return found;
   throw new VeladisError("missing-fact", {
     expected: `${file} with the ${lacks.length === 1 ? "column" : "columns"} ${lacks.join(", ")}`,
-    received: heading.length === 0 ? "nothing" : heading.map((text) => text.slice(0, 20)).join(", ").slice(0, 200),
+    received:
+      heading.length === 0
+        ? "nothing"
+        : heading
+            .map((text) => text.slice(0, 20))
+            .join(", ")
+            .slice(0, 200),
   });
 }
 
@@ -54,5 +63,8 @@ export function namedCells<Title extends string>(
       received: `${row.length}`,
     });
   }
-  return Object.fromEntries([...columns].map(([title, at]) => [title, unguarded(row[at] as string)])) as Record<Title, string>;
+  return Object.fromEntries([...columns].map(([title, at]) => [title, unguarded(row[at] as string)])) as Record<
+    Title,
+    string
+  >;
 }

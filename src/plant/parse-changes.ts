@@ -11,11 +11,11 @@ import { calendarDay } from "./calendar-day";
 import type { CellOptions } from "./cell-readers";
 import { type ChangeColumn, changeColumns, changeTitles } from "./change-columns";
 import { type PlantColumn, plantColumns } from "./columns";
+import { namedCells, namedColumns, plainTitle } from "./named-cells";
+import { type PlantTable, requireTable } from "./parse-plant";
 import type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
 import type { CalendarDay, RefusedRow } from "./plant-machine";
-import { namedCells, namedColumns, plainTitle } from "./named-cells";
 import { isSameCell } from "./same-cell";
-import { type PlantTable, requireTable } from "./parse-plant";
 import { valueOfCell } from "./value-of-cell";
 
 const keys: Readonly<Record<keyof CellOptions, true>> = /* @__PURE__ */ Object.freeze({ decimal: true, dates: true });
@@ -50,7 +50,11 @@ function contradiction({ setting, old, new: now, date, until, putBack }: PlantCh
   });
   if (setting === "bypass") {
     if ((old === "") === (now === "")) {
-      return refuse("new", "of a bypass either new, what is bypassed, or old, what is not bypassed any more", old === "" ? "neither" : "both");
+      return refuse(
+        "new",
+        "of a bypass either new, what is bypassed, or old, what is not bypassed any more",
+        old === "" ? "neither" : "both",
+      );
     }
     if (now === "" && until !== undefined) return refuse("until", "no until where a bypass is lifted", until);
   } else if (isSameCell(setting, old, now)) {
@@ -76,17 +80,24 @@ export function changeOfCells(
     const told = attempt((): Value | undefined => {
       if (cell !== "") return reader(cell);
       if (!changeColumns[column].needed) return undefined;
-      throw new VeladisError("missing-fact", { expected: changeColumns[column].says, received: "nothing", option: column });
+      throw new VeladisError("missing-fact", {
+        expected: changeColumns[column].says,
+        received: "nothing",
+        option: column,
+      });
     });
     if (told.ok) return told.value;
     refused.push({ column, error: told.error });
     return undefined;
   };
   const text = (column: ChangeColumn) => read(column, (cell) => cell);
-  const day = (column: ChangeColumn): CalendarDay | undefined => read(column, (cell) => calendarDay(cell, options.dates));
+  const day = (column: ChangeColumn): CalendarDay | undefined =>
+    read(column, (cell) => calendarDay(cell, options.dates));
   const [date, tag, setting] = [day("date"), text("tag"), read("setting", settingOf)];
   const value = (column: "old" | "new") =>
-    read(column, (cell) => (setting === undefined || setting === "bypass" ? cell : valueOfCell(setting, cell, options))) ?? "";
+    read(column, (cell) =>
+      setting === undefined || setting === "bypass" ? cell : valueOfCell(setting, cell, options),
+    ) ?? "";
   const found = {
     ...{ line, date, tag, setting, old: value("old"), new: value("new") },
     ...{ reason: text("reason"), who: text("who") },

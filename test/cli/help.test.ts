@@ -39,12 +39,15 @@ const texts: Readonly<Record<string, string>> = {
   "booster-lines.csv": `frequency (Hz),velocity (in/s pk)\n${Array.from({ length: 401 }, (_, k) => `${2.5 * k},${k === 8 ? 0.1 : 0.001}`).join("\n")}\n`,
   "shaker-profile.csv": "Hz,g2/Hz\n20,0.01\n80,0.04\n350,0.04\n2000,0.007\n",
   "fan.csv": Array.from({ length: 4096 }, (_, i) => Math.sin(i / 20)).join("\n"),
+  "results.csv":
+    "number,tag,date,known,as found,as left,tolerance,by\nLU-01-2026-12-01,LU-01,2026-12-03,8 mm/s rms at 40 Hz,7.3 mm/s rms,7.9 mm/s rms,,shift B\n",
   "fans.csv": Array.from({ length: 4096 }, (_, i) => `${Math.cos(i / 20)},${Math.sin(i / 20)}`).join("\n"),
 };
 
 let folder = "";
-beforeAll(() => {
+beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "veladis-help-"));
+  writeFileSync(join(folder, "plant.csv"), (await veladis(["plant", "template"])).out);
   for (const [name, text] of Object.entries(texts)) writeFileSync(join(folder, name), text);
   writeFileSync(join(folder, "pump.raw"), samples(2));
   writeFileSync(join(folder, "pump.f32"), samples(4));

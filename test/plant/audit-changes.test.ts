@@ -12,9 +12,27 @@ const approvedBy = "plant engineer";
 /** What may be told of an entry besides; undefined for what is left out. */
 type More = { readonly [Key in keyof PlantChange]?: PlantChange[Key] | undefined };
 
-function entry(line: number, date: string, tag: string, setting: ChangedSetting, states: readonly [old: string, now: string], more: More = {}): PlantChange {
+function entry(
+  line: number,
+  date: string,
+  tag: string,
+  setting: ChangedSetting,
+  states: readonly [old: string, now: string],
+  more: More = {},
+): PlantChange {
   const [old, now] = states;
-  return { line, date, tag, setting, old, new: now, reason: "new baseline", who: "shift B", approvedBy, ...more } as PlantChange;
+  return {
+    line,
+    date,
+    tag,
+    setting,
+    old,
+    new: now,
+    reason: "new baseline",
+    who: "shift B",
+    approvedBy,
+    ...more,
+  } as PlantChange;
 }
 
 const fan = celled("LU-01", 2, { trip: "8.6 mm/s rms", "trip delay s": "8", latching: "yes" });
@@ -22,7 +40,11 @@ const pump = celled("UP-03", 3, { trip: "9 mm/s rms" });
 const plant = plantOf(fan, pump);
 
 /** Findings in short. */
-function found(changes: readonly PlantChange[], options: object = {}, list = plant): (readonly [severity: string, tag: string, code: string])[] {
+function found(
+  changes: readonly PlantChange[],
+  options: object = {},
+  list = plant,
+): (readonly [severity: string, tag: string, code: string])[] {
   return auditChanges(list, changes, { on, ...options }).map(({ severity, tag, code }) => [severity, tag, code]);
 }
 
@@ -66,7 +88,8 @@ describe("a record of changes held against the list (common practice, no source)
   });
 
   it("bypasses: expired, without an expiry, not approved, lifted, late", () => {
-    const bypass = (line: number, tag: string, more: More) => entry(line, "2026-11-01", tag, "bypass", ["", "trip"], more);
+    const bypass = (line: number, tag: string, more: More) =>
+      entry(line, "2026-11-01", tag, "bypass", ["", "trip"], more);
     expect(found([bypass(2, "LU-01", { until: "2026-11-08" })])).toEqual([["error", "LU-01", "bypass expired"]]);
     expect(found([bypass(2, "LU-01", {})])).toEqual([["error", "LU-01", "bypass without expiry"]]);
     expect(found([bypass(2, "LU-01", { until: on })])).toEqual([["note", "LU-01", "bypassed now"]]);
@@ -74,14 +97,22 @@ describe("a record of changes held against the list (common practice, no source)
       ["error", "LU-01", "bypass not approved"],
     ]);
     expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-08" })])).toEqual([]);
-    expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-09" })])).toEqual([["warning", "LU-01", "ended late"]]);
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-09" })])).toEqual([
+      ["warning", "LU-01", "ended late"],
+    ]);
     // lifted by a row of its own, which needs no approval
     const lifted = entry(3, "2026-11-05", "LU-01", "bypass", ["trip", ""], { approvedBy: undefined });
     expect(found([bypass(2, "LU-01", { until: "2026-11-08" }), lifted])).toEqual([]);
     expect(found([lifted])).toEqual([["error", "LU-01", "broken chain"]]);
     // that of the alarm does not lift that of the trip
     const alarm = entry(3, "2026-11-05", "LU-01", "bypass", ["alarm", ""]);
-    expect(found([bypass(2, "LU-01", { until: on }), entry(3, "2026-11-02", "LU-01", "bypass", ["", "alarm"], { until: on }), alarm])).toEqual([["note", "LU-01", "bypassed now"]]);
+    expect(
+      found([
+        bypass(2, "LU-01", { until: on }),
+        entry(3, "2026-11-02", "LU-01", "bypass", ["", "alarm"], { until: on }),
+        alarm,
+      ]),
+    ).toEqual([["note", "LU-01", "bypassed now"]]);
   });
 
   it("what was changed for a time and never put back", () => {
@@ -111,21 +142,25 @@ describe("a record of changes held against the list (common practice, no source)
 
   it("not approved, by oneself, in the future, on another machine, on a refused row", () => {
     const change = entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]);
-    expect(found([entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"], { approvedBy: undefined })])).toEqual([["warning", "LU-01", "not approved"]]);
+    expect(
+      found([entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"], { approvedBy: undefined })]),
+    ).toEqual([["warning", "LU-01", "not approved"]]);
     expect(found([{ ...change, approvedBy: " Shift b" }])).toEqual([["warning", "LU-01", "approved by oneself"]]);
     expect(found([{ ...change, date: "2026-12-02" }])).toEqual([["error", "LU-01", "in the future"]]);
     expect(found([{ ...change, tag: "LU-1" }])).toEqual([["error", "LU-1", "unknown tag"]]);
     const refused = { ...plant, refused: [{ line: 9, tag: "LU-09", code: "syntax", message: "" }] };
-    expect(found([{ ...change, tag: "LU-09" }], {}, refused)).toEqual([
-      ["error", "LU-09", "refused row"],
-    ]);
+    expect(found([{ ...change, tag: "LU-09" }], {}, refused)).toEqual([["error", "LU-09", "refused row"]]);
     expect(found([change], {}, plantOf({ ...fan, cells: undefined } as never))).toEqual([
       ["error", "LU-01", "no cells"],
     ]);
   });
 
   it("with the list as it was before, also what has no entry at all", () => {
-    const before = plantOf(celled("LU-01", 2, { trip: "9 mm/s rms", "trip delay s": "8", latching: "yes" }), celled("UP-03", 3, { trip: "9 mm/s rms" }), celled("OLD", 4, {}));
+    const before = plantOf(
+      celled("LU-01", 2, { trip: "9 mm/s rms", "trip delay s": "8", latching: "yes" }),
+      celled("UP-03", 3, { trip: "9 mm/s rms" }),
+      celled("OLD", 4, {}),
+    );
     const change = entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]);
     expect(found([change], { before })).toEqual([["warning", "OLD", "machine gone"]]);
     expect(found([], { before }).map(([, tag, code]) => [tag, code])).toEqual([
@@ -140,7 +175,9 @@ const history = fc
   .array(
     fc.record({
       tag: fc.constantFrom("A", "B"),
-      setting: fc.constantFrom("trip", "alarm", "trip delay s", "sensor", "bypass") as fc.Arbitrary<PlantColumn | "bypass">,
+      setting: fc.constantFrom("trip", "alarm", "trip delay s", "sensor", "bypass") as fc.Arbitrary<
+        PlantColumn | "bypass"
+      >,
       value: fc.integer({ min: 1, max: 4 }),
       days: fc.integer({ min: 0, max: 3 }),
       forATime: fc.boolean(),
@@ -148,8 +185,14 @@ const history = fc
     { minLength: 1, maxLength: 14 },
   )
   .map((acts) => {
-    const cells: Record<string, Partial<Record<PlantColumn, string>>> = { A: { trip: "9 mm/s rms" }, B: { "trip delay s": "4" } };
-    const written = { trip: "mm/s rms", alarm: "mm/s rms", "trip delay s": "", sensor: "mV/g" } as Record<string, string>;
+    const cells: Record<string, Partial<Record<PlantColumn, string>>> = {
+      A: { trip: "9 mm/s rms" },
+      B: { "trip delay s": "4" },
+    };
+    const written = { trip: "mm/s rms", alarm: "mm/s rms", "trip delay s": "", sensor: "mV/g" } as Record<
+      string,
+      string
+    >;
     const before = plantOf(celled("A", 2, { ...cells.A }), celled("B", 3, { ...cells.B }));
     const changes: PlantChange[] = [];
     let day = "2026-01-05";

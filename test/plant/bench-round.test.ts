@@ -2,15 +2,20 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { convertAmplitude } from "../../src/amplitude/index";
 import { bandResponse } from "../../src/device/index";
-import { levelText } from "../../src/plant/level-text";
 import { type BenchRound, benchRound, dueChecks, type Plant } from "../../src/plant/index";
+import { levelText } from "../../src/plant/level-text";
 import { parseAmplitude } from "../../src/reading/index";
 import { type Shaker, shakerReach } from "../../src/verification/index";
 import { machine, plantOf } from "./small-plant";
 
 const at = parseAmplitude;
 const on = "2026-12-01";
-const wide = { lowest: "8 Hz", highest: "3 kHz", displacement: "5 mm pp", acceleration: "6 g pk" } as const satisfies Shaker;
+const wide = {
+  lowest: "8 Hz",
+  highest: "3 kHz",
+  displacement: "5 mm pp",
+  acceleration: "6 g pk",
+} as const satisfies Shaker;
 const band = { lowest: "10 Hz", highest: "1000 Hz" } as const;
 
 function roundOf(plant: Plant, shaker: Shaker, more = {}): BenchRound {
@@ -35,12 +40,19 @@ describe("a round on the bench (levels between alarm and trip: common practice, 
     const [, second] = round.settings;
     // 13 mm/s rms at 79.4 Hz: 13 * sqrt(2) / (pi * 79.4) mm = 73.70 um pp
     expect(second?.devices[0]?.known.value).toBeCloseTo((13000 * Math.SQRT2) / (Math.PI * 79.4), 6);
-    expect(second?.devices[0]).toMatchObject({ number: "WT-01-2026-12-01", known: { unit: "um", detector: "pp" }, isBandKnown: true });
+    expect(second?.devices[0]).toMatchObject({
+      number: "WT-01-2026-12-01",
+      known: { unit: "um", detector: "pp" },
+      isBandKnown: true,
+    });
     expect(round.left).toEqual([]);
   });
 
   it("a device whose band is flat elsewhere has a frequency of its own", () => {
-    const plant = plantOf(machine("LU-01", 2, { band }), machine("GB-01", 3, { band: { lowest: "1 kHz", highest: "10 kHz" }, alarm: at("4 g rms"), trip: at("6 g rms") }));
+    const plant = plantOf(
+      machine("LU-01", 2, { band }),
+      machine("GB-01", 3, { band: { lowest: "1 kHz", highest: "10 kHz" }, alarm: at("4 g rms"), trip: at("6 g rms") }),
+    );
     const wider = { ...wide, highest: "10 kHz", acceleration: "20 g pk" } as const;
     expect(short(roundOf(plant, wider))).toEqual(["7 mm/s rms at 79.4 Hz: LU-01", "2 mm/s rms at 3200 Hz: GB-01"]);
     const round = roundOf(plant, wide);
@@ -81,19 +93,36 @@ describe("a round on the bench (levels between alarm and trip: common practice, 
     const shakers = fc.constantFrom<Shaker>(
       wide,
       { ...wide, resolution: "0.5 mm/s rms" },
-      { lowest: "15.92 Hz", highest: "159.2 Hz", frequencies: ["15.92 Hz", "79.6 Hz", "159.2 Hz"], acceleration: "1 g pk" },
+      {
+        lowest: "15.92 Hz",
+        highest: "159.2 Hz",
+        frequencies: ["15.92 Hz", "79.6 Hz", "159.2 Hz"],
+        acceleration: "1 g pk",
+      },
       { lowest: "159.2 Hz", highest: "159.2 Hz", level: "10 mm/s rms" },
     );
-    const device = fc.record({ alarm: fc.integer({ min: 10, max: 150 }), more: fc.integer({ min: 0, max: 80 }), unit: fc.constantFrom("mm/s rms", "mm/s pk", "um pp"), banded: fc.boolean() });
+    const device = fc.record({
+      alarm: fc.integer({ min: 10, max: 150 }),
+      more: fc.integer({ min: 0, max: 80 }),
+      unit: fc.constantFrom("mm/s rms", "mm/s pk", "um pp"),
+      banded: fc.boolean(),
+    });
     fc.assert(
       fc.property(fc.array(device, { maxLength: 15 }), shakers, (devices, shaker) => {
         const plant = plantOf(
           ...devices.map(({ alarm, more, unit, banded }, i) =>
-            machine(`M${i}`, i + 2, { ...(banded && { band }), alarm: at(`${alarm / 10} ${unit}`), trip: at(`${(alarm + more) / 10} ${unit}`) }),
+            machine(`M${i}`, i + 2, {
+              ...(banded && { band }),
+              alarm: at(`${alarm / 10} ${unit}`),
+              trip: at(`${(alarm + more) / 10} ${unit}`),
+            }),
           ),
         );
         const round = roundOf(plant, shaker);
-        const tags = [...round.settings.flatMap((one) => one.devices.map(({ tag }) => tag)), ...round.left.map(({ tag }) => tag)];
+        const tags = [
+          ...round.settings.flatMap((one) => one.devices.map(({ tag }) => tag)),
+          ...round.left.map(({ tag }) => tag),
+        ];
         expect([...tags].sort()).toEqual(plant.machines.map(({ tag }) => tag).sort());
         for (const { level, hertz, devices: served } of round.settings) {
           expect(shakerReach(level, shaker, "0 kg")).toMatchObject({ possible: true });

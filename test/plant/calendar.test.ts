@@ -26,7 +26,11 @@ describe("calendar days against dateutil.relativedelta and datetime of Python", 
   });
 
   it("a day is one that Date knows too, of the years that it counts alike", () => {
-    const day = fc.tuple(fc.integer({ min: 1000, max: 9999 }), fc.integer({ min: 0, max: 13 }), fc.integer({ min: 0, max: 32 }));
+    const day = fc.tuple(
+      fc.integer({ min: 1000, max: 9999 }),
+      fc.integer({ min: 0, max: 13 }),
+      fc.integer({ min: 0, max: 32 }),
+    );
     fc.assert(
       fc.property(day, ([year, month, date]) => {
         const text = `${year}-${`${month}`.padStart(2, "0")}-${`${date}`.padStart(2, "0")}`;

@@ -10,7 +10,12 @@ const at = parseAmplitude;
 const on = "2026-12-01";
 
 /** A check that passed as it was left. */
-const good = { known: at("8 mm/s rms at 2400 r/min"), asFound: at("7.9 mm/s rms"), asLeft: at("7.9 mm/s rms"), tolerance: "5 %" };
+const good = {
+  known: at("8 mm/s rms at 2400 r/min"),
+  asFound: at("7.9 mm/s rms"),
+  asLeft: at("7.9 mm/s rms"),
+  tolerance: "5 %",
+};
 
 describe("checks that are due (the interval of the list; common practice, no source)", () => {
   it("the most urgent first, then the longest overdue, then as in the list", () => {
@@ -54,11 +59,13 @@ describe("checks that are due (the interval of the list; common practice, no sou
         "neither setpoint nor sensor nor loop in the list: no device to check",
       ]
     `);
-    for (const one of found) expect(one).toMatchObject({ what: dueStates[one.state].what, mend: dueStates[one.state].mend });
+    for (const one of found)
+      expect(one).toMatchObject({ what: dueStates[one.state].what, mend: dueStates[one.state].mend });
   });
 
   it("what the list does not hold of the last check is told", () => {
-    const why = (check: object) => dueChecks(plantOf(machine("A", 2, { check: { date: "2026-11-01", ...check }, interval: 6 })), { on })[0]?.why;
+    const why = (check: object) =>
+      dueChecks(plantOf(machine("A", 2, { check: { date: "2026-11-01", ...check }, interval: 6 })), { on })[0]?.why;
     expect(why({})).toContain("what it showed is not in the list");
     expect(why({ ...good, tolerance: undefined })).toContain("no tolerance is in the list");
     expect(why({ ...good, asLeft: at("80 um pp"), known: at("8 mm/s rms") })).toContain("cannot be judged: expected");
@@ -85,11 +92,19 @@ describe("checks that are due (the interval of the list; common practice, no sou
   });
 
   it("the later the day, the more devices are due", () => {
-    const checks = fc.array(fc.record({ before: fc.integer({ min: 0, max: 2000 }), interval: fc.integer({ min: 1, max: 60 }) }), { maxLength: 12 });
+    const checks = fc.array(
+      fc.record({ before: fc.integer({ min: 0, max: 2000 }), interval: fc.integer({ min: 1, max: 60 }) }),
+      { maxLength: 12 },
+    );
     fc.assert(
       fc.property(checks, fc.integer({ min: 1, max: 900 }), (list, more) => {
-        const plant = plantOf(...list.map(({ before, interval }, i) => machine(`M${i}`, i + 2, { check: { date: daysAfter(on, -before) }, interval })));
-        const dueOn = (day: string) => new Set(dueChecks(plant, { on: day }).flatMap(({ tag, isDue }) => (isDue ? [tag] : [])));
+        const plant = plantOf(
+          ...list.map(({ before, interval }, i) =>
+            machine(`M${i}`, i + 2, { check: { date: daysAfter(on, -before) }, interval }),
+          ),
+        );
+        const dueOn = (day: string) =>
+          new Set(dueChecks(plant, { on: day }).flatMap(({ tag, isDue }) => (isDue ? [tag] : [])));
         const later = dueOn(daysAfter(on, more));
         for (const tag of dueOn(on)) expect(later).toContain(tag);
         // what is ahead in the round is what is due at its end

@@ -2,7 +2,18 @@ import { describe, expect, it } from "vitest";
 import { changeTitles, parseChanges } from "../../src/plant/index";
 
 const heading = changeTitles;
-const good = ["2026-03-12", "LU-01", "trip", "9 mm/s rms", "8.6 mm/s rms", "new baseline", "shift B", "plant engineer", "", ""];
+const good = [
+  "2026-03-12",
+  "LU-01",
+  "trip",
+  "9 mm/s rms",
+  "8.6 mm/s rms",
+  "new baseline",
+  "shift B",
+  "plant engineer",
+  "",
+  "",
+];
 
 /** The row with some of its cells replaced. */
 function row(cells: Partial<Record<(typeof changeTitles)[number], string>>): string[] {
@@ -29,9 +40,17 @@ describe("a record of changes as it is read", () => {
 
   it("in any order, in other letters, with columns of one's own, decimal commas and days first", () => {
     const shuffled = ["Remark", ...[...heading].reverse().map((title) => title.toUpperCase().replace(" ", "_"))];
-    const cells = ["seen", ...[...row({ date: "12.03.2026", old: "9,0 mm/s rms", new: "8,6 mm/s rms", setting: "TRIP" })].reverse()];
-    const { changes } = parseChanges({ heading: shuffled, rows: [cells], lines: [7] }, { decimal: ",", dates: "day-first" });
-    expect(changes).toMatchObject([{ line: 7, date: "2026-03-12", setting: "trip", old: "9.0 mm/s rms", new: "8.6 mm/s rms" }]);
+    const cells = [
+      "seen",
+      ...[...row({ date: "12.03.2026", old: "9,0 mm/s rms", new: "8,6 mm/s rms", setting: "TRIP" })].reverse(),
+    ];
+    const { changes } = parseChanges(
+      { heading: shuffled, rows: [cells], lines: [7] },
+      { decimal: ",", dates: "day-first" },
+    );
+    expect(changes).toMatchObject([
+      { line: 7, date: "2026-03-12", setting: "trip", old: "9.0 mm/s rms", new: "8.6 mm/s rms" },
+    ]);
   });
 
   it("cells that cannot be read are refused by column", () => {
@@ -40,15 +59,23 @@ describe("a record of changes as it is read", () => {
     expect(refused({ tag: " " })).toEqual([["tag", "missing-fact"]]);
     expect(refused({ setting: "tripp" })).toEqual([["setting", "unknown-option"]]);
     expect(refused({ setting: "tag" })).toEqual([["setting", "unknown-option"]]);
-    expect(refused({ old: "9", new: "8.6" })).toEqual([["old", "missing-unit"], ["new", "missing-unit"]]);
+    expect(refused({ old: "9", new: "8.6" })).toEqual([
+      ["old", "missing-unit"],
+      ["new", "missing-unit"],
+    ]);
     expect(refused({ setting: "trip delay s", old: "5", new: "8 s" })).toEqual([["new", "not-a-number"]]);
-    expect(refused({ reason: "", who: "" })).toEqual([["reason", "missing-fact"], ["who", "missing-fact"]]);
+    expect(refused({ reason: "", who: "" })).toEqual([
+      ["reason", "missing-fact"],
+      ["who", "missing-fact"],
+    ]);
     expect(refused({ new: "9.0 mm/s rms" })).toEqual([["new", "out-of-range"]]);
     expect(refused({ until: "2026-03-11" })).toEqual([["until", "out-of-range"]]);
     expect(refused({ "put back": "2026-03-11" })).toEqual([["put back", "out-of-range"]]);
     expect(refused({ setting: "bypass" })).toEqual([["new", "out-of-range"]]);
     expect(refused({ setting: "bypass", old: "", new: "" })).toEqual([["new", "out-of-range"]]);
-    expect(refused({ setting: "bypass", old: "trip", new: "", until: "2026-03-13" })).toEqual([["until", "out-of-range"]]);
+    expect(refused({ setting: "bypass", old: "trip", new: "", until: "2026-03-13" })).toEqual([
+      ["until", "out-of-range"],
+    ]);
     expect(refused({ setting: "bypass", old: "", new: "trip", until: "2026-03-13" })).toEqual([]);
   });
 
@@ -64,15 +91,22 @@ describe("a record of changes as it is read", () => {
   });
 
   it("a torn row, a heading twice, without one, nearly one", () => {
-    expect(parseChanges({ heading, rows: [good.slice(0, 4)] }).refused).toMatchObject([{ line: 2, code: "length-mismatch" }]);
-    expect(() => parseChanges({ heading: [...heading, "tag"], rows: [] })).toThrow("each column of a record of changes once");
+    expect(parseChanges({ heading, rows: [good.slice(0, 4)] }).refused).toMatchObject([
+      { line: 2, code: "length-mismatch" },
+    ]);
+    expect(() => parseChanges({ heading: [...heading, "tag"], rows: [] })).toThrow(
+      "each column of a record of changes once",
+    );
     expect(() => parseChanges({ heading: heading.slice(1), rows: [] })).toThrow("with the column date");
     expect(() => parseChanges({ heading: [...heading, "aproved by"], rows: [] })).toThrow("approved by");
     expect(() => parseChanges({ heading: [], rows: [] })).toThrow("received nothing");
   });
 
   it("a cell guarded against a spreadsheet is the text behind its apostrophe; hostile text stays text", () => {
-    const { changes } = parseChanges({ heading, rows: [row({ tag: "'=1+1", reason: "<script>\u001b[31m", who: "'quoted" })] });
+    const { changes } = parseChanges({
+      heading,
+      rows: [row({ tag: "'=1+1", reason: "<script>\u001b[31m", who: "'quoted" })],
+    });
     expect(changes).toMatchObject([{ tag: "=1+1", reason: "<script>\u001b[31m", who: "'quoted" }]);
   });
 });

@@ -1,6 +1,6 @@
-import { parseAmplitude } from "../../src/reading/index";
 import type { PlantColumn } from "../../src/plant/columns";
 import type { Plant, PlantMachine } from "../../src/plant/plant-machine";
+import { parseAmplitude } from "../../src/reading/index";
 
 /** What may be told of a machine besides; undefined for what is left out. */
 type More = { readonly [Key in keyof PlantMachine]?: PlantMachine[Key] | undefined };

@@ -6,9 +6,29 @@ import { machine, plantOf } from "./small-plant";
 const at = parseAmplitude;
 const on = "2026-12-05";
 const heading = resultTitles;
-const good = ["LU-01-2026-12-01", "LU-01", "2026-12-03", "8 mm/s rms at 79.4 Hz", "7.1 mm/s rms", "7.9 mm/s rms", "5 %", "shift B"];
-const check = { date: "2025-11-30", known: at("8 mm/s rms"), asFound: at("8 mm/s rms"), asLeft: at("8 mm/s rms"), tolerance: "5 %" };
-const plant = plantOf(machine("LU-01", 2, { check, tolerance: "5 %" }), machine("UP-03", 3), machine("TWO", 4), machine("TWO", 5));
+const good = [
+  "LU-01-2026-12-01",
+  "LU-01",
+  "2026-12-03",
+  "8 mm/s rms at 79.4 Hz",
+  "7.1 mm/s rms",
+  "7.9 mm/s rms",
+  "5 %",
+  "shift B",
+];
+const check = {
+  date: "2025-11-30",
+  known: at("8 mm/s rms"),
+  asFound: at("8 mm/s rms"),
+  asLeft: at("8 mm/s rms"),
+  tolerance: "5 %",
+};
+const plant = plantOf(
+  machine("LU-01", 2, { check, tolerance: "5 %" }),
+  machine("UP-03", 3),
+  machine("TWO", 4),
+  machine("TWO", 5),
+);
 
 function row(cells: Partial<Record<(typeof resultTitles)[number], string>>): string[] {
   return resultTitles.map((title, i) => cells[title] ?? (good[i] as string));
@@ -28,9 +48,20 @@ describe("results of checks that come back from the bench", () => {
     expect(one?.asFound).toMatchObject({ verdict: "fail" });
     expect(one?.asFound.errorPercent).toBeCloseTo(-11.25, 9);
     expect(one?.asLeft).toMatchObject({ verdict: "pass" });
-    expect(one).toMatchObject({ number: "LU-01-2026-12-01", line: 2, machineLine: 2, before: "2025-11-30", remarks: [] });
+    expect(one).toMatchObject({
+      number: "LU-01-2026-12-01",
+      line: 2,
+      machineLine: 2,
+      before: "2025-11-30",
+      remarks: [],
+    });
     expect(one?.cells).toEqual({
-      ...{ "check date": "2026-12-03", known: "8 mm/s rms at 79.4 Hz", "as found": "7.1 mm/s rms", "as left": "7.9 mm/s rms" },
+      ...{
+        "check date": "2026-12-03",
+        known: "8 mm/s rms at 79.4 Hz",
+        "as found": "7.1 mm/s rms",
+        "as left": "7.9 mm/s rms",
+      },
       "checked by": "shift B",
     });
   });
@@ -55,14 +86,20 @@ describe("results of checks that come back from the bench", () => {
     // a wider one would pass what the list does not
     expect(refused({ tolerance: "20 %" })).toEqual([["tolerance", "out-of-range"]]);
     expect(refused({ tolerance: "" })).toEqual([]);
-    expect(refused({ number: "UP-03-2026-12-01", tag: "UP-03", tolerance: "" })).toEqual([["tolerance", "missing-fact"]]);
+    expect(refused({ number: "UP-03-2026-12-01", tag: "UP-03", tolerance: "" })).toEqual([
+      ["tolerance", "missing-fact"],
+    ]);
     expect(take(good, good).refused).toMatchObject([{ line: 3, column: "date" }]);
     expect(take(good.slice(0, 5)).refused).toMatchObject([{ line: 2, code: "length-mismatch" }]);
   });
 
   it("a row of a machine whose row was refused names that", () => {
     const broken = { ...plant, refused: [{ line: 9, tag: "X", code: "syntax", message: "" }] };
-    const { refused: rows } = takeResults(broken, { heading, rows: [row({ number: "X-2026-12-01", tag: "X" })] }, { on });
+    const { refused: rows } = takeResults(
+      broken,
+      { heading, rows: [row({ number: "X-2026-12-01", tag: "X" })] },
+      { on },
+    );
     expect(rows[0]?.message).toContain("line 9 was refused");
   });
 
@@ -73,7 +110,9 @@ describe("results of checks that come back from the bench", () => {
 
   it("a known level far from the trip is told", () => {
     const [one] = take(row({ known: "4 mm/s rms", "as found": "4 mm/s rms", "as left": "" })).results;
-    expect(one?.remarks).toEqual(["the known level is 44 % of the trip: it says little of the reading at the trip (common practice, no source)"]);
+    expect(one?.remarks).toEqual([
+      "the known level is 44 % of the trip: it says little of the reading at the trip (common practice, no source)",
+    ]);
     expect([one?.asLeft, one?.cells["as left"]]).toEqual([null, ""]);
   });
 
@@ -101,7 +140,9 @@ describe("readings in doubt", () => {
       row({ number: "UP-03-2026-12-01", tag: "UP-03", "as found": "0 mm/s rms", "as left": "" }),
     ];
     const found = doubtfulPeriods(plant, take(...rows).results);
-    expect(found.map(({ tag, from, to, reads, tripsAt }) => [tag, from, to, reads, tripsAt && format(tripsAt)])).toEqual([
+    expect(
+      found.map(({ tag, from, to, reads, tripsAt }) => [tag, from, to, reads, tripsAt && format(tripsAt)]),
+    ).toEqual([
       ["LU-01", "2025-11-30", "2026-12-03", "high", "8.00 mm/s rms"],
       ["UP-03", null, "2026-12-03", "nothing", null],
       ["UP-03", "2026-12-03", null, "nothing", null],
@@ -109,7 +150,11 @@ describe("readings in doubt", () => {
   });
 
   it("of the list alone, since a check that it does not have", () => {
-    const list = plantOf(machine("A", 2, { check: { ...check, asFound: at("7 mm/s rms") } }), machine("B", 3, { check }), machine("C", 4));
+    const list = plantOf(
+      machine("A", 2, { check: { ...check, asFound: at("7 mm/s rms") } }),
+      machine("B", 3, { check }),
+      machine("C", 4),
+    );
     expect(doubtfulPeriods(list).map(({ tag, from, to }) => [tag, from, to])).toEqual([["A", null, "2025-11-30"]]);
   });
 });

@@ -1,11 +1,10 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
-import { band, explain, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
 import { load, shakerRows } from "../options/shaker-rows";
+import { band, explain, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
 import { fact } from "../options/sheet-facts";
 import { signalOptions } from "../options/signal-options";
 import { tripOptions } from "../options/trip-options";
-
 
 /** The page of `plan`. */
 export const planPage = {

@@ -7,8 +7,8 @@ import { jsonLine } from "../print/json-line";
 import { plantAuditText } from "../print/plant-audit-text";
 import { findingsCsv } from "../print/plant-findings-csv";
 import { listedPlant } from "./listed-plant";
-import { recordAudit } from "./plant-record";
 import type { plantAuditPage } from "./plant-audit-page";
+import { recordAudit } from "./plant-record";
 
 /** Holds every machine of a list against its limits and the rules. */
 export async function auditList(given: ParsedOptions<typeof plantAuditPage.options>, io: Io): Promise<number> {

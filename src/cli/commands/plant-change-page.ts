@@ -6,18 +6,27 @@ import { json } from "../options/shared-options";
 /** The page of `plant change`. */
 export const plantChangePage = {
   summary: "adds an entry to the record of changes of a plant: a setting, or a bypass with its expiry",
-  usage: "veladis plant change <record> --date <date> --tag <tag> --setting <column> --old <cell> --new <cell> --reason <text> --who <name> ...",
+  usage:
+    "veladis plant change <record> --date <date> --tag <tag> --setting <column> --old <cell> --new <cell> --reason <text> --who <name> ...",
   does: "Adds one row to the record of changes beside a plant's list, and changes nothing else: neither earlier rows nor the list. The entry is refused where it does not go on from what the record, or the list, says stood there before.",
   examples: [
-    'veladis plant change changes.csv --list docs/examples/plant-checks.csv --date 2026-12-01 --tag LU-01 \\\n    --setting trip --old "9 mm/s rms" --new "8.6 mm/s rms" --reason "new baseline" --who "shift B" \\\n    --approved-by "plant engineer" --dry-run',
-    'veladis plant change changes.csv --date 2026-12-01 --tag LU-01 --setting bypass --new trip \\\n    --until 2026-12-02 --reason "sensor is changed" --who "shift B" --approved-by "plant engineer" --dry-run',
+    'veladis plant change plant-changes.csv --list plant.csv --date 2026-12-01 --tag LU-01 \\\n    --setting trip --old "9.4 mm/s rms" --new "9 mm/s rms" --reason "new baseline" --who "shift B" \\\n    --approved-by "plant engineer"',
+    'veladis plant change plant-changes.csv --date 2026-12-01 --tag LU-01 --setting bypass --new trip \\\n    --until 2026-12-02 --reason "sensor is changed" --who "shift B" --approved-by "plant engineer"',
   ],
-  texts: { most: 1, what: "one file with the record of changes, such as plant-changes.csv; it is made where there is none" },
+  texts: {
+    most: 1,
+    what: "one file with the record of changes, such as plant-changes.csv; it is made where there is none",
+  },
   options: {
     ...grouped("the entry", {
       date: { argument: "<date>", help: "the day of the change", example: "2026-12-01" },
       tag: { argument: "<tag>", help: "the machine, as the list calls it", example: "LU-01" },
-      setting: { argument: "<column>", help: "the column of the list that was changed, or bypass", example: "trip", list: "changed settings" },
+      setting: {
+        argument: "<column>",
+        help: "the column of the list that was changed, or bypass",
+        example: "trip",
+        list: "changed settings",
+      },
       old: {
         argument: "<cell>",
         help: "the cell before; of a bypass that is lifted, what was bypassed",
@@ -42,7 +51,11 @@ export const plantChangePage = {
         help: "the last day of a bypass, which is refused without, or of a change for a time",
         example: "2026-12-02",
       },
-      "put-back": { argument: "<date>", help: "the day on which the old state was restored, where it is over already", example: "2026-12-02" },
+      "put-back": {
+        argument: "<date>",
+        help: "the day on which the old state was restored, where it is over already",
+        example: "2026-12-02",
+      },
     }),
     list: {
       argument: "<file>",

@@ -1,13 +1,13 @@
-import { VeladisError } from "../../core/index";
+import { nearest, shown, VeladisError } from "../../core/index";
 import {
   type ChangeCells,
   changeCautions,
   changeChain,
   changeOfCells,
   changesBySetting,
+  isSameCell,
   type PlantChange,
   type PlantMachine,
-  isSameCell,
 } from "../../plant/index";
 import { writtenAs } from "../delimited/written-as";
 import { appended, type ChangeFile, changeFile } from "../input/change-file";
@@ -16,8 +16,8 @@ import type { ParsedOptions } from "../options/option-row";
 import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { jsonLine } from "../print/json-line";
-import { refusedText } from "../print/plant-file-text";
 import { changeText } from "../print/plant-change-text";
+import { refusedText } from "../print/plant-file-text";
 import { listedPlant } from "./listed-plant";
 import type { plantChangePage } from "./plant-change-page";
 
@@ -46,25 +46,43 @@ function entryOf(cells: ChangeCells, line: number, { values }: GivenChange): Pla
   const dates = values.dates === undefined ? {} : { dates: values.dates };
   const { change, refused } = changeOfCells(cells, line, { ...decimal, ...dates });
   const [first] = refused;
-  if (change === undefined) throw Object.assign(first?.error as VeladisError, { option: first?.column?.replace(" ", "-") });
+  if (change === undefined)
+    throw Object.assign(first?.error as VeladisError, { option: first?.column?.replace(" ", "-") });
   if (change.setting !== "bypass" || change.new === "") return change;
-  for (const [option, value] of [["approved-by", change.approvedBy], ["until", change.until]] as const) {
+  for (const [option, value] of [
+    ["approved-by", change.approvedBy],
+    ["until", change.until],
+  ] as const) {
     if (value !== undefined) continue;
-    throw new VeladisError("missing-option", { expected: `--${option} for a bypass: without it nobody answers for it`, received: "nothing", option });
+    throw new VeladisError("missing-option", {
+      expected: `--${option} for a bypass: without it nobody answers for it`,
+      received: "nothing",
+      option,
+    });
   }
   return change;
 }
 
 /** What an entry says that is not what the record says stands there. */
 function requireGoingOn(change: PlantChange, { record }: ChangeFile): void {
-  const group = changesBySetting([...record.changes, change]).find((one) => one.includes(change)) as readonly PlantChange[];
+  const group = changesBySetting([...record.changes, change]).find((one) =>
+    one.includes(change),
+  ) as readonly PlantChange[];
   const start = change.setting === "bypass" ? "" : undefined;
   const breaks = (of: readonly PlantChange[]) => changeChain(of, start).breaks;
   const found = breaks(group);
   const fault = found.find((one) => one.change === change) ?? found.at(-1);
   if (fault === undefined || found.length <= breaks(group.filter((one) => one !== change)).length) return;
+  const stands = fault.before === "" ? "nothing" : fault.before;
+  if (change.setting === "bypass") {
+    throw new VeladisError("out-of-range", {
+      expected: `an entry that goes on from the record, by which ${stands} of ${change.tag} is bypassed then`,
+      received: change.new === "" ? `its bypass of ${change.old} lifted` : `a bypass of ${change.new}`,
+      option: "old",
+    });
+  }
   throw new VeladisError("out-of-range", {
-    expected: `an entry that goes on from the record: ${change.setting} of ${change.tag} is ${fault.before === "" ? "nothing" : fault.before} by it; a change without an entry is entered first`,
+    expected: `an entry that goes on from the record: ${change.setting} of ${change.tag} is ${stands} by it; a change without an entry is entered first`,
     received: fault.says === "" ? "nothing" : fault.says,
     option: "old",
   });
@@ -77,8 +95,8 @@ function requireListed(change: PlantChange, machines: readonly PlantMachine[]): 
   if (machine === undefined || another !== undefined) {
     throw new VeladisError("unknown-option", {
       expected: "the tag of one machine in the list",
-      received: machine === undefined ? tag : `${tag}, of lines ${machine.line} and ${another?.line}`,
-      allowed: machines.map((one) => one.tag),
+      received: machine === undefined ? shown(tag) : `${shown(tag)}, of lines ${machine.line} and ${another?.line}`,
+      didYouMean: nearest(tag, new Set(machines.map((one) => one.tag))),
       option: "tag",
     });
   }
@@ -112,9 +130,15 @@ export async function addChange(given: GivenChange, io: Io): Promise<number> {
   const bytes = file.bytesOf(cells);
   if (!values["dry-run"]) await appended(path, file, bytes);
   const remarks = [
-    ...(values.list === undefined ? ["not held against a list: --list tells one"] : ["the list is not changed by this: change its cell too"]),
-    ...(change.approvedBy === undefined && change.new !== "" ? ["nobody approved it: the audit names it until someone does"] : []),
-    ...(file.record.refused.length > 0 ? [`rows of the record that were refused: ${file.record.refused.length}; the entry was held against the others`] : []),
+    ...(values.list === undefined
+      ? ["not held against a list: --list tells one"]
+      : ["the list is not changed by this: change its cell too"]),
+    ...(change.approvedBy === undefined && change.new !== ""
+      ? ["nobody approved it: the audit names it until someone does"]
+      : []),
+    ...(file.record.refused.length > 0
+      ? [`rows of the record that were refused: ${file.record.refused.length}; the entry was held against the others`]
+      : []),
   ];
   const cautions = changeCautions(change);
   if (values.json) await io.out(jsonLine("plant change", change, { written: !values["dry-run"], remarks, cautions }));

@@ -10,9 +10,9 @@ export const plantChecksPage = {
   usage: "veladis plant checks <list> --on <date> [--shaker <range> [--sheets <folder>]] [--results <csv>]",
   does: "Which devices of a list are to be checked on a day, the most urgent first. With a shaker also a round on the bench: few settings of it, each for as many devices as it suits, and a numbered sheet for each. With results, what came back from such a round: each held against its known level, the readings that are in doubt, and the list with the new cells.",
   examples: [
-    "veladis plant checks docs/examples/plant-checks.csv --on 2026-12-01",
-    'veladis plant checks docs/examples/plant-checks.csv --on 2026-12-01 --ahead 30 --shaker "8 Hz to 3 kHz" \\\n    --stroke "5 mm pp" --acceleration "6 g pk"',
-    "veladis plant checks docs/examples/plant-checks.csv --on 2026-12-05 \\\n    --results docs/examples/plant-results.csv",
+    "veladis plant checks plant.csv --on 2026-12-01",
+    'veladis plant checks plant.csv --on 2026-12-01 --ahead 30 --shaker "8 Hz to 3 kHz" \\\n    --stroke "5 mm pp" --acceleration "6 g pk"',
+    "veladis plant checks plant.csv --on 2026-12-05 --results results.csv --out plant-new.csv",
   ],
   texts: plantTexts,
   options: {

@@ -28,7 +28,11 @@ const ofResults: readonly string[] = ["results", "out"];
 function daysOf(written: string): number {
   const [, digits] = /^\s*(\d+)\s*(?:d|days?)?\s*$/i.exec(written) ?? [];
   if (digits !== undefined) return parseNumeral(digits, "days ahead");
-  throw new VeladisError("syntax", { expected: 'whole days, such as "30 days"', received: shown(written), option: "ahead" });
+  throw new VeladisError("syntax", {
+    expected: 'whole days, such as "30 days"',
+    received: shown(written),
+    option: "ahead",
+  });
 }
 
 function requireTogether(given: GivenChecks): void {
@@ -37,25 +41,53 @@ function requireTogether(given: GivenChecks): void {
     const ofDue = [...ofRound, "ahead"];
     requireFitting(given, "results that came back, in a call of their own", (name) => !ofDue.includes(name));
   } else if (shaker === undefined) {
-    requireFitting(given, "the checks that are due; a round needs --shaker", (name) => !ofRound.includes(name) && !ofResults.includes(name));
+    requireFitting(
+      given,
+      "the checks that are due; a round needs --shaker",
+      (name) => !ofRound.includes(name) && !ofResults.includes(name),
+    );
   } else {
-    requireFitting(given, "a round on the bench; --out writes the list beside --results", (name) => !ofResults.includes(name));
+    requireFitting(
+      given,
+      "a round on the bench; --out writes the list beside --results",
+      (name) => !ofResults.includes(name),
+    );
   }
   if (replace && sheets === undefined && out === undefined) {
-    throw new VeladisError("missing-option", { expected: "--sheets or --out beside --replace", received: "--replace alone" });
+    throw new VeladisError("missing-option", {
+      expected: "--sheets or --out beside --replace",
+      received: "--replace alone",
+    });
   }
   if (given.values.csv && given.values.json) {
-    throw new VeladisError("unknown-option", { expected: "--csv or --json, one of the two", received: "both", option: "csv" });
+    throw new VeladisError("unknown-option", {
+      expected: "--csv or --json, one of the two",
+      received: "both",
+      option: "csv",
+    });
   }
 }
 
 /** The checks as CSV, those of a round with setting and sheet. */
 function checksCsv(checks: readonly DueCheck[], round: BenchRound | undefined): string {
   const placed = new Map(
-    round?.settings.flatMap(({ level, devices }, i) => devices.map((one) => [one.line, { setting: i + 1, level, ...one }] as const)),
+    round?.settings.flatMap(({ level, devices }, i) =>
+      devices.map((one) => [one.line, { setting: i + 1, level, ...one }] as const),
+    ),
   );
   const left = new Map(round?.left.map((one) => [one.line, one.why]));
-  const titles = ["tag", "line", "state", "due", "days over", "last check", "interval months", "why", "what would mend it", "source"];
+  const titles = [
+    "tag",
+    "line",
+    "state",
+    "due",
+    "days over",
+    "last check",
+    "interval months",
+    "why",
+    "what would mend it",
+    "source",
+  ];
   const ofBench = ["setting", "shaker", "sheet", "should show", "left out because"];
   return csvText(
     round === undefined ? titles : [...titles, ...ofBench],
@@ -63,7 +95,14 @@ function checksCsv(checks: readonly DueCheck[], round: BenchRound | undefined): 
       const one = placed.get(line);
       const cells = [tag, line, state, due, days, last, interval, why, mend, source.title];
       if (round === undefined) return cells;
-      return [...cells, one?.setting, one && levelText(one.level), one?.number, one && levelText(one.known), left.get(line)];
+      return [
+        ...cells,
+        one?.setting,
+        one && levelText(one.level),
+        one?.number,
+        one && levelText(one.known),
+        left.get(line),
+      ];
     }),
   );
 }
@@ -101,7 +140,8 @@ export async function printChecks(given: GivenChecks, io: Io): Promise<number> {
     for (const one of round?.settings ?? []) await io.out(jsonLine("bench setting", one));
     for (const one of round?.left ?? []) await io.out(jsonLine("device left out", one));
   } else if (values.csv) await io.out(checksCsv(checks, round));
-  else await io.out(`${dueText(checks, on)}${round === undefined ? "" : `\n${roundText(round)}`}${told}${cautionsText()}`);
+  else
+    await io.out(`${dueText(checks, on)}${round === undefined ? "" : `\n${roundText(round)}`}${told}${cautionsText()}`);
   if (plant.refused.length > 0 && !values["keep-going"]) return exitCodes.refused;
   const isDue = checks.some((one) => one.isDue);
   return values["fail-on"] === "due" && isDue ? exitCodes.reached : exitCodes.done;

@@ -1,5 +1,13 @@
 import { VeladisError } from "../../core/index";
-import { auditChanges, type CalendarDay, type ChangeFinding, calendarDay, type Plant, parseChanges, type RefusedRow } from "../../plant/index";
+import {
+  auditChanges,
+  type CalendarDay,
+  type ChangeFinding,
+  calendarDay,
+  type Plant,
+  parseChanges,
+  type RefusedRow,
+} from "../../plant/index";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { delimitedRows, plantOfFile } from "../input/plant-file";
@@ -40,7 +48,11 @@ export async function recordAudit(values: GivenRecord, plant: Plant, io: Io): Pr
   const { changes: file, before, on, dates, json } = values;
   if (file === undefined) {
     if (before === undefined) return NONE;
-    throw new VeladisError("missing-option", { expected: "--changes beside --before", received: "--before alone", option: "changes" });
+    throw new VeladisError("missing-option", {
+      expected: "--changes beside --before",
+      received: "--before alone",
+      option: "changes",
+    });
   }
   if (on === undefined) {
     throw new VeladisError("missing-option", {

@@ -19,7 +19,11 @@ import type { plantChecksPage } from "./plant-checks-page";
 type GivenChecks = ParsedOptions<typeof plantChecksPage.options>;
 
 /** Writes the list with its new cells. */
-async function writeList({ values }: GivenChecks, file: string, results: Parameters<typeof updatedList>[3]): Promise<void> {
+async function writeList(
+  { values }: GivenChecks,
+  file: string,
+  results: Parameters<typeof updatedList>[3],
+): Promise<void> {
   const { out, own, replace } = values;
   if (out === undefined) return;
   if (file === "-" || isWorkbook(file)) {
@@ -42,7 +46,12 @@ async function writeList({ values }: GivenChecks, file: string, results: Paramet
 }
 
 /** What came back from the bench: each result, the readings in doubt, and the list with its new cells. */
-export async function printResults(given: GivenChecks, on: string, { plant, file }: ListedPlant, io: Io): Promise<number> {
+export async function printResults(
+  given: GivenChecks,
+  on: string,
+  { plant, file }: ListedPlant,
+  io: Io,
+): Promise<number> {
   const { values } = given;
   const { results: name = "", dates, json, csv, out } = values;
   const as = writtenAs(values);
@@ -58,14 +67,28 @@ export async function printResults(given: GivenChecks, on: string, { plant, file
     for (const one of taken.open) await io.out(jsonLine("open result", one));
     for (const one of periods) await io.out(jsonLine("doubtful period", one));
   } else if (csv) {
-    const title = ["tag", "check date", "known", "as found", "as left", "tolerance", "checked by", "error %", "as found is", "as left is", "doubtful after", "doubtful to", "reads"];
+    const title = [
+      "tag",
+      "check date",
+      "known",
+      "as found",
+      "as left",
+      "tolerance",
+      "checked by",
+      "error %",
+      "as found is",
+      "as left is",
+      "doubtful after",
+      "doubtful to",
+      "reads",
+    ];
     await io.out(
       csvText(
         title,
-        taken.results.map(({ tag, date, cells, by, asFound, asLeft, machineLine }) => {
+        taken.results.map(({ tag, date, cells, by, tolerance, asFound, asLeft, machineLine }) => {
           const period = periods.find((one) => one.line === machineLine && one.to === date);
           return [
-            ...[tag, date, cells.known, cells["as found"], cells["as left"], cells.tolerance, by],
+            ...[tag, date, cells.known, cells["as found"], cells["as left"], tolerance, by],
             ...[asFound.errorPercent, asFound.verdict, asLeft?.verdict, period?.from, period?.to, period?.reads],
           ];
         }),

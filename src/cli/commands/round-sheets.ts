@@ -1,7 +1,15 @@
 import { lstat, mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { attempt, cellText, shown, VeladisError } from "../../core/index";
-import { type BenchDevice, type BenchRound, type BenchSetting, levelText, type Plant, type PlantMachine, resultTitles } from "../../plant/index";
+import {
+  type BenchDevice,
+  type BenchRound,
+  type BenchSetting,
+  levelText,
+  type Plant,
+  type PlantMachine,
+  resultTitles,
+} from "../../plant/index";
 import { type SheetRequest, setpointSheet, sheetHtml } from "../../report/index";
 import { type BenchSettings, benchPlan, type Shaker } from "../../verification/index";
 import { quotedCell } from "../delimited/cells";
@@ -12,7 +20,8 @@ import { wholeFile } from "../table/whole-file";
 function benchSettings(machine: PlantMachine, hertz: number, load: string | undefined): BenchSettings | undefined {
   const { trip, tripDelay, settings, band, tolerance, loop, sensor } = machine;
   const { hysteresis, latching, offDelay, contact, coil, sensorFault } = settings;
-  if (trip === undefined || tripDelay === undefined || hysteresis === undefined || latching === undefined) return undefined;
+  if (trip === undefined || tripDelay === undefined || hysteresis === undefined || latching === undefined)
+    return undefined;
   return {
     threshold: `${trip.value} ${trip.unit} ${trip.detector}`,
     ...{ hysteresis, onDelay: tripDelay, latching, frequencies: [{ hertz }] },
@@ -28,14 +37,19 @@ function benchSettings(machine: PlantMachine, hertz: number, load: string | unde
 }
 
 /** What a sheet tells of its device, as the list has it. */
-function factsOf({ description, cells = {}, check }: PlantMachine, number: string, setting: BenchSetting): Record<string, string> {
+function factsOf(
+  { description, cells = {}, check }: PlantMachine,
+  { number, known }: BenchDevice,
+  setting: BenchSetting,
+): Record<string, string> {
   const told: readonly (readonly [name: string, text: string | undefined])[] = [
     ["number of this sheet", number],
     ["machine", description],
     ["setting of the shaker", settingText(setting)],
-    ...(["kind", "power", "speed", "sensor", "loop", "band", "alarm", "alarm delay s", "trip", "trip delay s"] as const).map(
-      (column) => [column, cells[column]] as const,
-    ),
+    ["the device should show", levelText({ ...known, hertz: undefined })],
+    ...(
+      ["kind", "power", "speed", "sensor", "loop", "band", "alarm", "alarm delay s", "trip", "trip delay s"] as const
+    ).map((column) => [column, cells[column]] as const),
     ["last check", check?.date],
   ];
   return Object.fromEntries(told.flatMap(([name, text]) => (text === undefined ? [] : [[name, text]])));
@@ -55,7 +69,7 @@ function sheetOf(machine: PlantMachine, device: BenchDevice, setting: BenchSetti
   const shows = `${known.unit} ${known.detector}`;
   return {
     machine: machine.tag,
-    facts: factsOf(machine, number, setting),
+    facts: factsOf(machine, device, setting),
     toFill: [
       `as found, ${shows}`,
       `as left, ${shows}`,
@@ -65,13 +79,13 @@ function sheetOf(machine: PlantMachine, device: BenchDevice, setting: BenchSetti
       "reference shaker: maker, type, serial number",
       "certificate of it, valid until",
     ],
-    known: levelText(known),
     ...(plan?.ok === true && { plan: plan.value }),
     remarks: [
       `tolerance ${machine.tolerance ?? "not in the list"}`,
       ...(device.isBandKnown ? [] : ["no band in the list: find out whether it holds the frequency before the check"]),
       ...(unplanned === undefined ? [] : [unplanned]),
-      ...bench.round.notes,
+      // the steps of a plan say them in their own words
+      ...(plan?.ok === true ? [] : bench.round.notes),
       `the result goes into results.csv, row ${number}`,
     ],
   };
@@ -81,7 +95,10 @@ function sheetOf(machine: PlantMachine, device: BenchDevice, setting: BenchSetti
 function fileNames(numbers: readonly string[]): readonly string[] {
   const taken = new Set<string>();
   return numbers.map((number) => {
-    const plain = number.replace(/[^A-Za-z0-9._-]+/g, "_").replace(/^[.-]+/, "_").slice(0, 100);
+    const plain = number
+      .replace(/[^A-Za-z0-9._-]+/g, "_")
+      .replace(/^[.-]+/, "_")
+      .slice(0, 100);
     let name = plain;
     for (let i = 2; taken.has(name.toLowerCase()); i++) name = `${plain}-${i}`;
     taken.add(name.toLowerCase());
@@ -93,7 +110,8 @@ function fileNames(numbers: readonly string[]): readonly string[] {
 function resultsCsv({ round, plant, decimalComma }: Bench): string {
   const separator = decimalComma ? ";" : ",";
   const tolerances = new Map(plant.machines.map(({ line, tolerance }) => [line, tolerance ?? ""]));
-  const line = (cells: readonly string[]): string => `${cells.map((cell) => quotedCell(cellText(cell), separator)).join(separator)}\n`;
+  const line = (cells: readonly string[]): string =>
+    `${cells.map((cell) => quotedCell(cellText(cell), separator)).join(separator)}\n`;
   const number = (text: string): string => (decimalComma ? text.replace(/(?<=\d)\.(?=\d)/g, ",") : text);
   const rows = round.settings.flatMap(({ devices }) =>
     devices.map((one) =>
@@ -133,7 +151,11 @@ export async function writeSheets(folder: string, bench: Bench, replace: boolean
   const devices = bench.round.settings.flatMap((setting) => setting.devices.map((device) => ({ device, setting })));
   const names = fileNames(devices.map(({ device }) => device.number));
   await mkdir(folder, { recursive: true }).catch(({ code }: NodeJS.ErrnoException) => {
-    throw new VeladisError("unwritable", { expected: "a folder for the sheets", received: `${shown(folder)}: ${code}`, option: "sheets" });
+    throw new VeladisError("unwritable", {
+      expected: "a folder for the sheets",
+      received: `${shown(folder)}: ${code}`,
+      option: "sheets",
+    });
   });
   for (const name of replace ? [] : [...names, "results.csv"]) {
     // looked at before the first is written, so that a round stands in its folder whole

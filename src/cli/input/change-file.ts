@@ -57,22 +57,42 @@ export async function changeFile(path: string, as: WrittenAs, dates: Dates): Pro
     });
   }
   const told = form as TableForm;
-  const names = heading.map((text) => text.trim().toLowerCase().replace(/[\s_-]+/g, " "));
+  const names = heading.map((text) =>
+    text
+      .trim()
+      .toLowerCase()
+      .replace(/[\s_-]+/g, " "),
+  );
   return {
     record: { changes, refused: all },
     line: Math.max(1, last) + 1,
     size: stream.bytesRead,
-    bytesOf: (cells) => encodedRow(names.map((name) => cells[name as keyof ChangeCells] ?? ""), told, account.torn),
+    bytesOf: (cells) =>
+      encodedRow(
+        names.map((name) => cells[name as keyof ChangeCells] ?? ""),
+        told,
+        account.torn,
+      ),
   };
 }
 
 /** A row as the file is written, behind a last row that has no line end yet. */
-function encodedRow(cells: readonly string[], { separator, lineEnd, encoding = "utf-8", quotes }: TableForm, torn: boolean): Buffer {
+function encodedRow(
+  cells: readonly string[],
+  { separator, lineEnd, encoding = "utf-8", quotes }: TableForm,
+  torn: boolean,
+): Buffer {
   if (encoding !== "utf-8") {
-    throw new VeladisError("out-of-range", { expected: "a record of changes in UTF-8, to add a row to", received: encoding });
+    throw new VeladisError("out-of-range", {
+      expected: "a record of changes in UTF-8, to add a row to",
+      received: encoding,
+    });
   }
   if (quotes !== undefined) {
-    throw new VeladisError("out-of-range", { expected: "a record of changes with quotation marks about cells", received: "--quotes none" });
+    throw new VeladisError("out-of-range", {
+      expected: "a record of changes with quotation marks about cells",
+      received: "--quotes none",
+    });
   }
   const row = `${cells.map((cell) => quotedCell(cellText(cell), separator)).join(separator)}${lineEnd}`;
   return Buffer.from(bytesOf(torn ? lineEnd + row : row), "latin1");
@@ -86,7 +106,14 @@ function newFile({ decimalComma }: WrittenAs): ChangeFile {
     line: 2,
     size: 0,
     bytesOf: (cells) =>
-      Buffer.concat([encodedRow(changeTitles, form, false), encodedRow(changeTitles.map((title) => cells[title]), form, false)]),
+      Buffer.concat([
+        encodedRow(changeTitles, form, false),
+        encodedRow(
+          changeTitles.map((title) => cells[title]),
+          form,
+          false,
+        ),
+      ]),
   };
 }
 
@@ -101,9 +128,14 @@ const APPEND = constants.O_WRONLY | constants.O_APPEND | (constants.O_NOFOLLOW ?
  */
 export async function appended(path: string, { size }: ChangeFile, bytes: Buffer): Promise<void> {
   const refuse = (received: string): never => {
-    throw new VeladisError("unwritable", { expected: "a record of changes that can be added to", received: `${shown(path)}: ${received}` });
+    throw new VeladisError("unwritable", {
+      expected: "a record of changes that can be added to",
+      received: `${shown(path)}: ${received}`,
+    });
   };
-  const file = await open(path, size === 0 ? MAKE : APPEND, 0o666).catch(({ code }: NodeJS.ErrnoException) => refuse(`${code}`));
+  const file = await open(path, size === 0 ? MAKE : APPEND, 0o666).catch(({ code }: NodeJS.ErrnoException) =>
+    refuse(`${code}`),
+  );
   try {
     const found = await file.stat();
     if (!found.isFile()) refuse("no plain file");

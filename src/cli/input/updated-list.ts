@@ -34,7 +34,11 @@ async function readList(file: string, as: WrittenAs): Promise<ReadList> {
 }
 
 /** Where each cell of the row begins and ends that starts at a place; quotation marks belong to their cell. */
-function cellPlaces(bytes: string, start: number, { separator, lineEnd, quotes }: TableForm): readonly (readonly [number, number])[] {
+function cellPlaces(
+  bytes: string,
+  start: number,
+  { separator, lineEnd, quotes }: TableForm,
+): readonly (readonly [number, number])[] {
   const end = lineEnd.at(-1) as string;
   const places: [number, number][] = [];
   let [from, at, isQuoted] = [start, start, false];
@@ -61,7 +65,10 @@ function encoded(text: string, encoding: string): string {
   if (encoding === "utf-8") return bytesOf(text);
   const bytes = Buffer.from(text, "latin1").toString("latin1");
   if (bytes === text) return bytes;
-  throw new VeladisError("out-of-range", { expected: "text that Latin-1 can write, in a file of that encoding", received: shown(text) });
+  throw new VeladisError("out-of-range", {
+    expected: "text that Latin-1 can write, in a file of that encoding",
+    received: shown(text),
+  });
 }
 
 function requireColumns(columns: ReadonlyMap<PlantColumn, number>, results: readonly TakenResult[]): void {
@@ -81,11 +88,20 @@ function requireColumns(columns: ReadonlyMap<PlantColumn, number>, results: read
  * @throws {@link VeladisError} `missing-fact` for a list without one of the columns, `unreadable` for one that has changed since
  *   it was read, `out-of-range` for an encoding or a text that cannot be written
  */
-export async function updatedList(file: string, as: WrittenAs, own: readonly string[], results: readonly TakenResult[]): Promise<Uint8Array> {
+export async function updatedList(
+  file: string,
+  as: WrittenAs,
+  own: readonly string[],
+  results: readonly TakenResult[],
+): Promise<Uint8Array> {
   const { bytes, form, heading, rows } = await readList(file, as);
   const { encoding = "utf-8", lineEnd, separator, mark, quotes } = form;
   if (encoding.startsWith("utf-16")) {
-    throw new VeladisError("out-of-range", { expected: "a list in UTF-8 or Latin-1 to be written again", received: encoding, option: "out" });
+    throw new VeladisError("out-of-range", {
+      expected: "a list in UTF-8 or Latin-1 to be written again",
+      received: encoding,
+      option: "out",
+    });
   }
   const { columns } = plantHeadings(heading, own);
   requireColumns(columns, results);
@@ -95,16 +111,22 @@ export async function updatedList(file: string, as: WrittenAs, own: readonly str
   for (const [line, { tag, cells }] of latest) {
     const places = cellPlaces(bytes, startOf(bytes, line, lineEnd.at(-1) as string, mark.length), form);
     if (rows.get(line)?.[columns.get("tag") as number]?.trim() !== tag || places.length !== heading.length) {
-      throw new VeladisError("unreadable", { expected: `the row of ${tag} at line ${line}, as it was read`, received: "another one", option: "out" });
+      throw new VeladisError("unreadable", {
+        expected: `the row of ${tag} at line ${line}, as it was read`,
+        received: "another one",
+        option: "out",
+      });
     }
     for (const [column, cell] of Object.entries(cells) as [PlantColumn, string][]) {
       const [from, to] = places[columns.get(column) as number] as readonly [number, number];
       const text = as.decimalComma && column !== "check date" ? cell.replace(/(?<=\d)\.(?=\d)/g, ",") : cell;
-      const plain = quotes === undefined ? quotedCell(cellText(text), separator) : cellText(text).replaceAll(separator, " ");
+      const plain =
+        quotes === undefined ? quotedCell(cellText(text), separator) : cellText(text).replaceAll(separator, " ");
       edits.push({ from, to, text: encoded(plain, encoding) });
     }
   }
   let updated = bytes;
-  for (const { from, to, text } of edits.sort((a, b) => b.from - a.from)) updated = updated.slice(0, from) + text + updated.slice(to);
+  for (const { from, to, text } of edits.sort((a, b) => b.from - a.from))
+    updated = updated.slice(0, from) + text + updated.slice(to);
   return Buffer.from(updated, "latin1");
 }

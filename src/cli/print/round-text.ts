@@ -11,7 +11,9 @@ export function settingText({ level, displacement, acceleration }: BenchRound["s
 
 /** Devices whose band the list does not have, in a remark. */
 function bandless({ settings }: BenchRound): readonly string[] {
-  const tags = settings.flatMap(({ devices }) => devices.filter(({ isBandKnown }) => !isBandKnown).map(({ tag }) => tag));
+  const tags = settings.flatMap(({ devices }) =>
+    devices.filter(({ isBandKnown }) => !isBandKnown).map(({ tag }) => tag),
+  );
   if (tags.length === 0) return [];
   return [`no band in the list, taken to hold the frequency: ${tags.join(", ")}; find out before the check`];
 }

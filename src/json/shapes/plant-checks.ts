@@ -40,6 +40,7 @@ export const plantCheckShapes: ShapesOf<PlantCheckAnswers> = /* @__PURE__ */ fro
       date: "text",
       before: "text|null",
       by: "text",
+      tolerance: "text",
       asFound: "known check",
       asLeft: "known check|null",
       meaning: "text",
