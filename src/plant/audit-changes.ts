@@ -152,6 +152,17 @@ function machineOf(
  * no settings, and are not held against it.
  *
  * @throws {@link VeladisError} `missing-option`, `syntax` and `out-of-range` for a day that is none, `unknown-option`
+ * @example
+ * ```ts
+ * import { auditChanges, changeTitles, parseChanges, parsePlant } from "veladis/plant";
+ *
+ * const plant = parsePlant({ heading: ["tag", "kind", "trip"], rows: [["LU-01", "fan", "9 mm/s rms"]] });
+ * const raised = ["2026-10-01", "LU-01", "trip", "8 mm/s rms", "9 mm/s rms", "trial run", "shift B", "plant engineer", "2026-10-31", ""];
+ * const bypass = ["2026-11-30", "LU-01", "bypass", "", "trip", "sensor is changed", "shift B", "", "2026-12-02", ""];
+ * const { changes } = parseChanges({ heading: changeTitles, rows: [raised, bypass] });
+ * auditChanges(plant, changes, { on: "2026-12-01" }).map(({ severity, code }) => `${severity}: ${code}`);
+ * // => ["error: bypass not approved", "error: never put back", "note: bypassed now"]
+ * ```
  */
 export function auditChanges(
   plant: Plant,

@@ -134,6 +134,22 @@ function leftOut({ tag, line }: PlantMachine, reason: NoWindow | undefined): Lef
  *
  * @param due - of {@link dueChecks}; those that are due are taken
  * @throws {@link VeladisError} `missing-option`, `unknown-option`, and as {@link dueChecks} and {@link shakerReach}
+ * @example
+ * ```ts
+ * import { benchRound, dueChecks, parsePlant } from "veladis/plant";
+ *
+ * const heading = ["tag", "kind", "alarm", "trip", "band"];
+ * const rows = [
+ *   ["LU-01", "fan", "5.6 mm/s rms", "9 mm/s rms", "10 Hz to 1000 Hz"],
+ *   ["BP-L", "pump", "0.2 in/s pk", "0.35 in/s pk", "10 Hz to 1000 Hz"],
+ * ];
+ * const plant = parsePlant({ heading, rows });
+ * const on = "2026-12-01";
+ * const { settings } = benchRound(plant, dueChecks(plant, { on }), { lowest: "8 Hz", highest: "3 kHz" }, { on });
+ * settings.map(({ level, devices }) => [level.value, level.hertz, devices.map(({ number }) => number)]);
+ * // => [[6, 79.4, ["LU-01-2026-12-01", "BP-L-2026-12-01"]]]
+ * settings[0]?.devices[1]?.known.value.toFixed(3); // => "0.334"
+ * ```
  */
 export function benchRound(plant: Plant, due: readonly DueCheck[], shaker: Shaker, options: RoundOptions): BenchRound {
   return withParameters({ plant, due, shaker, options }, () => {

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, cautions, parseNumeral } from "../core/index";
+import { attempt, cautions, parseNumeral, requireGiven } from "../core/index";
 import { parseAmplitude } from "../reading/index";
 import type { ChangedSetting, PlantChange } from "./plant-change";
 
@@ -30,7 +30,7 @@ const PROVE = "prove reading and trip again before the machine relies on it";
 /** What to know of a change of a setting, where it can hurt someone; common practice, no source. */
 const rules: {
   readonly [Setting in ChangedSetting]?: readonly [when: (change: PlantChange) => boolean, text: string];
-} = {
+} = /* @__PURE__ */ Object.freeze({
   bypass: [
     ({ new: now }) => now !== "",
     "bypassed: the machine has no protection from it until it is lifted; the permit of the site, its people and what protects the machine meanwhile come first",
@@ -52,10 +52,23 @@ const rules: {
   loop: [() => true, PROVE],
   band: [() => true, PROVE],
   hysteresis: [() => true, PROVE],
-};
+});
 
-/** What to know of a change before it is made: first where it can hurt someone, then what every change asks for. */
+/**
+ * What to know of a change before it is made: first where it can hurt someone, then what every change asks for.
+ *
+ * @throws {@link VeladisError} `missing-option` for what is no entry
+ * @example
+ * ```ts
+ * import { changeCautions, changeTitles, parseChanges } from "veladis/plant";
+ *
+ * const row = ["2026-03-12", "LU-01", "trip delay s", "8", "20", "start-up", "shift B", "plant engineer", "", ""];
+ * const [change] = parseChanges({ heading: changeTitles, rows: [row] }).changes;
+ * change && changeCautions(change)[0]?.split(":")[0]; // => "the trip comes later"
+ * ```
+ */
 export function changeCautions(change: PlantChange): readonly string[] {
-  const [when, text] = rules[change.setting] ?? [];
+  const { setting } = requireGiven(change, "an entry of a record of changes", { parameter: "change" });
+  const [when, text] = (Object.hasOwn(rules, setting) ? rules[setting] : undefined) ?? [];
   return Object.freeze([...(when?.(change) === true && text !== undefined ? [text] : []), ...cautions]);
 }

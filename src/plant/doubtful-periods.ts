@@ -117,6 +117,16 @@ function periodsOf(machine: PlantMachine, checks: readonly DatedCheck[]): readon
  * Readings after `from` and up to `to` are meant, those of the day `to` too.
  *
  * @param results - of {@link takeResults}; none if not given
+ * @throws {@link VeladisError} `missing-option` and `wrong-type` for what is no plant, and no results
+ * @example
+ * ```ts
+ * import { doubtfulPeriods, parsePlant } from "veladis/plant";
+ *
+ * const heading = ["tag", "kind", "trip", "check date", "known", "as found", "as left", "tolerance"];
+ * const row = ["LU-01", "fan", "9 mm/s rms", "2026-12-03", "8 mm/s rms", "8.6 mm/s rms", "8 mm/s rms", "5 %"];
+ * const [doubt] = doubtfulPeriods(parsePlant({ heading, rows: [row] }));
+ * [doubt?.from, doubt?.to, doubt?.reads]; // => [null, "2026-12-03", "high"]
+ * ```
  */
 export function doubtfulPeriods(plant: Plant, results: readonly TakenResult[] = []): readonly DoubtfulPeriod[] {
   return withParameters({ plant, results }, () => {

@@ -116,6 +116,20 @@ function dueCheck(machine: PlantMachine, on: CalendarDay, ahead: number): DueChe
  *
  * @throws {@link VeladisError} `missing-option`, `syntax` and `out-of-range` for a day that is none, `negative`,
  *   `not-positive` for an interval of zero, `unknown-option`
+ * @example
+ * ```ts
+ * import { dueChecks, parsePlant } from "veladis/plant";
+ *
+ * const heading = ["tag", "kind", "trip", "check date", "interval months"];
+ * const rows = [
+ *   ["LU-01", "fan", "9 mm/s rms", "2025-10-31", "12"],
+ *   ["SP-A", "pump", "7.6 mm/s rms", "", "12"],
+ *   ["UP-3", "gear drive", "5.6 mm/s rms", "2026-08-31", "6"],
+ * ];
+ * const due = dueChecks(parsePlant({ heading, rows }), { on: "2026-12-01" });
+ * due.map(({ tag, state, due: day, days }) => [tag, state, day, days]);
+ * // => [["SP-A", "never checked", null, null], ["LU-01", "overdue", "2026-10-31", 31], ["UP-3", "not due", "2027-02-28", -89]]
+ * ```
  */
 export function dueChecks(plant: Plant, options: DueOptions): readonly DueCheck[] {
   return withParameters({ plant, options }, () => {

@@ -122,6 +122,15 @@ export function changeOfCells(
  * @param options - `decimal` (`","` for 7,1) and `dates` (`"day-first"` for 31.03.2026)
  * @throws {@link VeladisError} `missing-fact` without one of the columns, `syntax` for a heading twice, `unknown-option` for
  *   one that is nearly a heading of the record, `wrong-type`, `length-mismatch`
+ * @example
+ * ```ts
+ * import { changeTitles, parseChanges } from "veladis/plant";
+ *
+ * const row = ["2026-03-12", "LU-01", "trip", "9 mm/s rms", "8.6 mm/s rms", "new baseline", "shift B", "plant engineer", "", ""];
+ * const { changes, refused } = parseChanges({ heading: changeTitles, rows: [row, ["soon", ...row.slice(1)]] });
+ * changes.map(({ line, setting, old, new: now }) => [line, setting, old, now]); // => [[2, "trip", "9 mm/s rms", "8.6 mm/s rms"]]
+ * refused.map(({ line, column, code }) => [line, column, code]); // => [[3, "date", "syntax"]]
+ * ```
  */
 export function parseChanges(table: PlantTable, options: CellOptions = {}): ChangeRecord {
   return withParameters({ options, table }, () => {

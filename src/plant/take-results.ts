@@ -215,6 +215,21 @@ const columnOf: Readonly<Record<string, ResultColumn>> = {
  * @param table - heading (the keys of {@link resultColumns}, in any order), rows and, from a file, the line of each
  * @throws {@link VeladisError} `missing-fact` without one of the columns, `syntax` for a heading twice, `unknown-option`,
  *   `wrong-type`, `length-mismatch`, and `missing-option` without the day
+ * @example
+ * ```ts
+ * import { doubtfulPeriods, parsePlant, takeResults } from "veladis/plant";
+ *
+ * const list = { heading: ["tag", "kind", "trip", "check date", "tolerance"], rows: [["LU-01", "fan", "9 mm/s rms", "2025-10-31", "5 %"]] };
+ * const plant = parsePlant(list);
+ * const heading = ["number", "tag", "date", "known", "as found", "as left", "tolerance", "by"];
+ * const row = ["LU-01-2026-12-01", "LU-01", "2026-12-03", "8 mm/s rms at 40 Hz", "7.3 mm/s rms", "7.9 mm/s rms", "", "shift B"];
+ * const { results, refused } = takeResults(plant, { heading, rows: [row] }, { on: "2026-12-05" });
+ * [results[0]?.asFound.verdict, results[0]?.asLeft?.verdict, refused.length]; // => ["fail", "pass", 0]
+ * results[0]?.cells["as found"]; // => "7.3 mm/s rms"
+ * const [doubt] = doubtfulPeriods(plant, results);
+ * [doubt?.from, doubt?.to, doubt?.reads]; // => ["2025-10-31", "2026-12-03", "low"]
+ * doubt?.tripsAt?.value.toFixed(2); // => "9.86"
+ * ```
  */
 export function takeResults(plant: Plant, table: PlantTable, options: ResultOptions): TakenResults {
   return withParameters({ plant, table, options }, () => {

@@ -31,7 +31,9 @@ describe("plant change", () => {
   it("makes the file, and adds rows behind it: what stood there stays byte by byte", async () => {
     expect((await change("new.csv")).code).toBe(0);
     const first = readFileSync(at("new.csv"), "utf8");
-    expect(first).toBe("date,tag,setting,old,new,reason,who,approved by,until,put back\n2026-12-01,LU-01,trip,9 mm/s rms,8.6 mm/s rms,new baseline,shift B,plant engineer,,\n");
+    expect(first).toBe(
+      "date,tag,setting,old,new,reason,who,approved by,until,put back\n2026-12-01,LU-01,trip,9 mm/s rms,8.6 mm/s rms,new baseline,shift B,plant engineer,,\n",
+    );
     expect((await change("new.csv", { date: "2026-12-02", old: "8.6 mm/s rms", new: "8 mm/s rms" })).code).toBe(0);
     const second = readFileSync(at("new.csv"), "utf8");
     expect(second.slice(0, first.length)).toBe(first);
@@ -39,19 +41,34 @@ describe("plant change", () => {
   });
 
   it("in the order, with the separator and the line ends of the file; own columns stay empty", async () => {
-    const head = "room;put back;until;approved by;who;reason;new;old;setting;tag;date\r\nK2;;;chief;B;x;8,6 mm/s rms;9,0 mm/s rms;trip;LU-01;01.11.2026";
+    const head =
+      "room;put back;until;approved by;who;reason;new;old;setting;tag;date\r\nK2;;;chief;B;x;8,6 mm/s rms;9,0 mm/s rms;trip;LU-01;01.11.2026";
     writeFileSync(at("r.csv"), head);
-    const { err, code } = await change("r.csv", { date: "02.12.2026", old: "8,6 mm/s rms", new: "8,2 mm/s rms" }, "--decimal-comma", "--dates=day-first");
+    const { err, code } = await change(
+      "r.csv",
+      { date: "02.12.2026", old: "8,6 mm/s rms", new: "8,2 mm/s rms" },
+      "--decimal-comma",
+      "--dates=day-first",
+    );
     expect([err, code]).toEqual(["", 0]);
-    expect(readFileSync(at("r.csv"), "utf8")).toBe(`${head}\r\n;;;plant engineer;shift B;new baseline;8,2 mm/s rms;8,6 mm/s rms;trip;LU-01;02.12.2026\r\n`);
+    expect(readFileSync(at("r.csv"), "utf8")).toBe(
+      `${head}\r\n;;;plant engineer;shift B;new baseline;8,2 mm/s rms;8,6 mm/s rms;trip;LU-01;02.12.2026\r\n`,
+    );
   });
 
   it("an entry that does not go on from the record, or the list, is refused and nothing is written", async () => {
     const { err, code } = await change("plant-changes.csv", { tag: "LU-02", old: "8.4 mm/s rms", new: "8 mm/s rms" });
-    expect([code, err]).toEqual([2, expect.stringContaining("trip of LU-02 is 9 mm/s rms by it; a change without an entry is entered first")]);
+    expect([code, err]).toEqual([
+      2,
+      expect.stringContaining("trip of LU-02 is 9 mm/s rms by it; a change without an entry is entered first"),
+    ]);
     const list = ["--list", at("plant.csv")];
-    expect((await change("plant-changes.csv", { tag: "LU-09" }, ...list)).err).toContain("the tag of one machine in the list");
-    expect((await change("plant-changes.csv", { old: "8 mm/s rms", new: "7 mm/s rms" }, ...list)).err).toContain("trip of LU-01 as the list has it, 9 mm/s rms");
+    expect((await change("plant-changes.csv", { tag: "LU-09" }, ...list)).err).toContain(
+      "the tag of one machine in the list",
+    );
+    expect((await change("plant-changes.csv", { old: "8 mm/s rms", new: "7 mm/s rms" }, ...list)).err).toContain(
+      "trip of LU-01 as the list has it, 9 mm/s rms",
+    );
     expect(readFileSync(at("plant-changes.csv"), "utf8")).toBe(plantFiles["plant-changes.csv"]);
     expect((await change("plant-changes.csv", {}, ...list)).code).toBe(0);
   });
@@ -59,10 +76,17 @@ describe("plant change", () => {
   it("a bypass needs approval and expiry; it is lifted by an entry of its own", async () => {
     const bypass = { setting: "bypass", old: undefined, new: "trip" };
     expect((await change("b.csv", bypass)).err).toContain("--until for a bypass");
-    expect((await change("b.csv", { ...bypass, until: "2026-12-02", "approved-by": undefined })).err).toContain("--approved-by for a bypass");
+    expect((await change("b.csv", { ...bypass, until: "2026-12-02", "approved-by": undefined })).err).toContain(
+      "--approved-by for a bypass",
+    );
     const opened = await change("b.csv", { ...bypass, until: "2026-12-02" });
-    expect([opened.code, opened.out]).toEqual([0, expect.stringContaining("the machine has no protection from it until it is lifted")]);
-    expect((await change("b.csv", { ...bypass, until: "2026-12-02" })).err).toContain("by which trip of LU-01 is bypassed then");
+    expect([opened.code, opened.out]).toEqual([
+      0,
+      expect.stringContaining("the machine has no protection from it until it is lifted"),
+    ]);
+    expect((await change("b.csv", { ...bypass, until: "2026-12-02" })).err).toContain(
+      "by which trip of LU-01 is bypassed then",
+    );
     const lifted = { setting: "bypass", old: "trip", new: undefined, "approved-by": undefined, date: "2026-12-02" };
     expect((await change("b.csv", lifted)).out).toContain("bypass of trip lifted");
     expect((await change("b.csv", lifted)).err).toContain("by which nothing of LU-01 is bypassed then");
@@ -78,7 +102,12 @@ describe("plant change", () => {
     const longer = await change("a.csv", { setting: "trip delay s", old: "8", new: "20" }, "--dry-run");
     expect([longer.code, longer.out]).toEqual([0, expect.stringContaining("the trip comes later")]);
     const cleared = await change("a.csv", { setting: "latching", old: "yes", new: "no" }, "--dry-run", "--json");
-    expect(JSON.parse(cleared.out)).toMatchObject({ answer: "plant change", written: false, setting: "latching", cautions: expect.arrayContaining([expect.stringContaining("start again by itself")]) });
+    expect(JSON.parse(cleared.out)).toMatchObject({
+      answer: "plant change",
+      written: false,
+      setting: "latching",
+      cautions: expect.arrayContaining([expect.stringContaining("start again by itself")]),
+    });
   });
 
   it("cells that cannot be read are refused by their option", async () => {
@@ -97,9 +126,18 @@ describe("plant change", () => {
   });
 
   it("hostile text is kept as text that no spreadsheet runs and no terminal obeys", async () => {
-    const { out } = await change("h.csv", { tag: "=1+1", setting: "description", old: undefined, new: '@x, "q"\n', reason: "-1", who: "\u001b[31m" });
+    const { out } = await change("h.csv", {
+      tag: "=1+1",
+      setting: "description",
+      old: undefined,
+      new: '@x, "q"\n',
+      reason: "-1",
+      who: "\u001b[31m",
+    });
     expect(out).not.toContain("\u001b");
-    expect(readFileSync(at("h.csv"), "utf8").split("\n")[1]).toBe("2026-12-01,'=1+1,description,,\"'@x, \"\"q\"\"\\u000a\",'-1,\\u001b[31m,plant engineer,,");
+    expect(readFileSync(at("h.csv"), "utf8").split("\n")[1]).toBe(
+      '2026-12-01,\'=1+1,description,,"\'@x, ""q""\\u000a",\'-1,\\u001b[31m,plant engineer,,',
+    );
   });
 
   it("a torn record, a folder and a link are not added to", async () => {
@@ -120,7 +158,8 @@ describe("plant change", () => {
 });
 
 describe("plant audit --changes", () => {
-  const audit = (...more: string[]) => veladis(["plant", "audit", at("plant.csv"), "--changes", at("plant-changes.csv"), ...more]);
+  const audit = (...more: string[]) =>
+    veladis(["plant", "audit", at("plant.csv"), "--changes", at("plant-changes.csv"), ...more]);
 
   it("findings on the record stand among those on the list", async () => {
     const { out } = await audit("--on", "2026-12-01");
@@ -130,19 +169,29 @@ describe("plant audit --changes", () => {
     const csv = (await audit("--on", "2026-12-01", "--csv")).out;
     expect(csv).toContain("error,KP-1,5,never put back,");
     const json = JSON.parse((await audit("--on", "2026-12-01", "--json")).out);
-    expect(json.changes.map(({ code }: { code: string }) => code)).toEqual(["never put back", "changed without a record"]);
+    expect(json.changes.map(({ code }: { code: string }) => code)).toEqual([
+      "never put back",
+      "changed without a record",
+    ]);
     expect((await audit("--on", "2026-12-01", "--fail-on", "error")).code).toBe(1);
   });
 
   it("with the list as it was before, a change without any entry is found", async () => {
-    writeFileSync(at("before.csv"), plantFiles["plant.csv"].replace("5.6 mm/s rms,9 mm/s rms,8,8 %,yes", "5 mm/s rms,9 mm/s rms,8,8 %,yes"));
+    writeFileSync(
+      at("before.csv"),
+      plantFiles["plant.csv"].replace("5.6 mm/s rms,9 mm/s rms,8,8 %,yes", "5 mm/s rms,9 mm/s rms,8,8 %,yes"),
+    );
     const { out } = await audit("--on", "2026-12-01", "--before", at("before.csv"));
-    expect(out.replace(/\s+/g, " ")).toContain("changed without a record: alarm is 5.6 mm/s rms in the list and was 5 mm/s rms; the record has no entry on it");
+    expect(out.replace(/\s+/g, " ")).toContain(
+      "changed without a record: alarm is 5.6 mm/s rms in the list and was 5 mm/s rms; the record has no entry on it",
+    );
   });
 
   it("without a day, without a record, and with a torn one", async () => {
     expect((await audit()).err).toContain("--on beside --changes");
-    expect((await veladis(["plant", "audit", at("plant.csv"), "--before", at("plant.csv")])).err).toContain("--changes beside --before");
+    expect((await veladis(["plant", "audit", at("plant.csv"), "--before", at("plant.csv")])).err).toContain(
+      "--changes beside --before",
+    );
     writeFileSync(at("plant-changes.csv"), `${plantFiles["plant-changes.csv"]}2026-12-01,LU-01,tr\n`);
     const { code, err, out } = await audit("--on", "2026-12-01");
     expect([code, err.includes("line 5"), out.includes("never put back")]).toEqual([2, true, true]);
