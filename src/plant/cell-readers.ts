@@ -41,10 +41,13 @@ export function numberOf(cell: string, options: CellOptions, what: string): numb
 }
 
 /** A whole number from 1. */
-export function countOf(cell: string, options: CellOptions, what: string): number {
+export function countOf(cell: string, options: CellOptions, what: string, most = 1e6): number {
   const count = numberOf(cell, options, what);
-  if (Number.isSafeInteger(count) && count >= 1) return count;
-  throw new VeladisError("out-of-range", { expected: `${what}, a whole number from 1`, received: shown(cell) });
+  if (Number.isSafeInteger(count) && count >= 1 && count <= most) return count;
+  throw new VeladisError("out-of-range", {
+    expected: `${what}, a whole number from 1 to ${most}`,
+    received: shown(cell),
+  });
 }
 
 /** A reading with its unit. */
@@ -55,7 +58,7 @@ export function readingOf(cell: string, options: CellOptions): Amplitude {
 /** A setpoint: a reading above zero. */
 export function setpointOf(cell: string, options: CellOptions, what: string): Amplitude {
   const reading = readingOf(cell, options);
-  requirePositive(reading.value, `${what} above zero`);
+  requirePositive(reading.value, `a reading above zero: ${what}`);
   return reading;
 }
 

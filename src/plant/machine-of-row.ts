@@ -1,4 +1,4 @@
-import { attempt, frozen, inPlace, VeladisError } from "../core/index";
+import { attempt, frozen, shown, VeladisError } from "../core/index";
 import { coils, contacts, multiplierOfText, resetLevel, sensorFaults, timerResets } from "../device/index";
 import { limitsListed } from "../reading/index";
 import type { OwnLimits } from "../setpoints/index";
@@ -29,7 +29,7 @@ export interface RowOptions extends CellOptions {
 
 /** A cell that was refused. */
 export interface RefusedCell {
-  readonly column: PlantColumn | undefined;
+  readonly column: PlantColumn;
   readonly error: VeladisError;
 }
 
@@ -94,15 +94,18 @@ export function machineOfRow(
   options: RowOptions,
 ): { readonly machine?: PlantMachine; readonly refused: readonly RefusedCell[] } {
   const refused: RefusedCell[] = [];
-  const refuse = (column: PlantColumn | undefined, error: VeladisError): void => void refused.push({ column, error });
+  const refuse = (column: PlantColumn, error: VeladisError): void => void refused.push({ column, error });
   /** What a cell says, by its reader; undefined for an empty one, and for one that is refused. */
   const read = <Value>(column: PlantColumn, reader: (cell: string, what: string) => Value): Value | undefined => {
     const cell = cells[column];
     if (cell === undefined) return undefined;
-    const told = attempt(() => inPlace({ option: column }, () => reader(cell, plantColumns[column].says)));
-    if (told.ok) return told.value;
-    refuse(column, told.error);
-    return undefined;
+    try {
+      return reader(cell, plantColumns[column].says);
+    } catch (error) {
+      if (!VeladisError.is(error)) throw error;
+      refuse(column, error);
+      return undefined;
+    }
   };
   const number = (column: PlantColumn) => read(column, (cell, what) => numberOf(cell, options, what));
   const count = (column: PlantColumn) => read(column, (cell, what) => countOf(cell, options, what));
@@ -148,9 +151,7 @@ export function machineOfRow(
     parseMachine(said);
     words.push(said);
   });
-  const isRead = refused.every(
-    ({ column }) => column === undefined || !["kind", "nameplate", ...factColumns].includes(column),
-  );
+  const isRead = refused.every(({ column }) => !["kind", "nameplate", ...factColumns].includes(column));
   const machine = isRead ? attempt(() => parseMachine(words.join(", "))) : undefined;
   if (machine?.ok === false) refuse(cells.nameplate === undefined ? "kind" : "nameplate", machine.error);
 
@@ -159,7 +160,9 @@ export function machineOfRow(
   const trip = setpoint("trip");
   const hysteresis = read("hysteresis", (cell, what) => {
     const amount = amountText(cell, options, what);
-    for (const one of [trip, alarm]) if (one !== undefined) resetLevel(one, amount);
+    const setpoints = [trip, alarm].filter((one) => one !== undefined);
+    // a share is one of every setpoint, and tells by itself whether the output can clear
+    for (const one of amount.endsWith("%") ? setpoints.slice(0, 1) : setpoints) resetLevel(one, amount);
     return amount;
   });
   const latching = choice("latching", ["yes", "no"]);
@@ -212,9 +215,12 @@ export function machineOfRow(
     trip,
     tripDelay: number("trip delay s"),
     tolerance,
-    interval: count("interval months"),
+    interval: read("interval months", (cell, what) => countOf(cell, options, what, 1200)),
   });
-  if (refused.length > 0 || machine?.ok !== true) return { refused };
+  if (refused.length > 0 || machine?.ok !== true) {
+    const order = Object.keys(plantColumns);
+    return { refused: refused.sort((one, other) => order.indexOf(one.column) - order.indexOf(other.column)) };
+  }
   return {
     refused,
     machine: frozen({
@@ -238,6 +244,6 @@ function multiplierOf(cell: string): ReturnType<typeof multiplierOfText> {
   if (multiplier.factor > 1 && multiplier.seconds > 0) return multiplier;
   throw new VeladisError("out-of-range", {
     expected: "a factor above 1 and a time above zero, in s",
-    received: cell.slice(0, 60),
+    received: shown(cell),
   });
 }

@@ -30,7 +30,7 @@ export function requireFact(column: keyof typeof saying, words: string, what: st
   const keys = Object.keys(said);
   if (notUnderstood.length === 0 && keys.length > 0 && keys.every((key) => allowed.includes(key))) return;
   throw new VeladisError("syntax", {
-    expected: `${what}, and nothing else, with its unit`,
+    expected: `${what}, and nothing else`,
     received: shown(words),
     didYouMean: notUnderstood.flatMap(({ didYouMean }) => didYouMean),
   });

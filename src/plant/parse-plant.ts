@@ -1,4 +1,5 @@
 import {
+  attempt,
   requireChoice,
   requireGiven,
   requireKnownKeys,
@@ -11,7 +12,8 @@ import {
 } from "../core/index";
 import type { PlantColumn } from "./columns";
 import { machineOfRow, type RowCells, type RowOptions } from "./machine-of-row";
-import { type PlantHeadings, plantHeadings } from "./plant-headings";
+import { asParsed } from "./parsed-machines";
+import { type PlantHeadings, plantHeadings, requireWidth } from "./plant-headings";
 import type { Plant, PlantMachine, RefusedRow } from "./plant-machine";
 
 /** A list of machines as cells: what a reader of files or a spreadsheet gives. */
@@ -142,12 +144,10 @@ export function parsePlant(table: PlantTable, options: PlantOptions = {}): Plant
     const refused: RefusedRow[] = [];
     for (const [i, row] of rows.entries()) {
       const line = lines?.[i] ?? i + 2;
-      if (row.length !== heading.length) {
-        const error = new VeladisError("length-mismatch", {
-          expected: `${heading.length} cells, as there are headings`,
-          received: `${row.length}`,
-        });
-        refused.push(Object.freeze({ line, tag: "", code: error.code, message: error.message }));
+      const fits = attempt(() => requireWidth(row, heading.length));
+      if (!fits.ok) {
+        const { code, message } = fits.error;
+        refused.push(Object.freeze({ line, tag: "", code, message }));
         continue;
       }
       const { cells, own } = cellsOf(row, headings);
@@ -155,14 +155,12 @@ export function parsePlant(table: PlantTable, options: PlantOptions = {}): Plant
       if (read.machine !== undefined) machines.push(read.machine);
       for (const { column, error } of read.refused) {
         const { code, message } = error;
-        refused.push(
-          Object.freeze({ line, tag: cells.tag ?? "", ...(column !== undefined && { column }), code, message }),
-        );
+        refused.push(Object.freeze({ line, tag: cells.tag ?? "", column, code, message }));
       }
     }
     const ownColumns = headings.own.map((one) => one.heading);
     return Object.freeze({
-      machines: Object.freeze(machines),
+      machines: asParsed(Object.freeze(machines)),
       refused: Object.freeze(refused),
       ownColumns: Object.freeze(ownColumns),
     });

@@ -121,3 +121,16 @@ export function plantHeadings(heading: readonly string[], own: readonly string[]
             .slice(0, 200),
   });
 }
+
+/**
+ * Refuses a row that has more or fewer cells than there are headings.
+ *
+ * @throws {@link VeladisError} `length-mismatch`
+ */
+export function requireWidth(row: readonly string[], width: number): void {
+  if (row.length === width) return;
+  throw new VeladisError("length-mismatch", {
+    expected: `${width} cells, as there are headings`,
+    received: `${row.length}`,
+  });
+}

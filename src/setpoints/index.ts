@@ -4,7 +4,6 @@ export { type Baseline, type BaselineOptions, baseline, type Outlier } from "./b
 export { baselineShape } from "./baseline-shape";
 export { ENOUGH } from "./baseline-warnings";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
-export type { LimitsRequest } from "./limits-of-request";
 export { lowestAtSpeeds } from "./lowest-at-speeds";
 export type { BaselineMode, ModesOptions } from "./modes";
 export { type BaselineMultiples, saysMultiples } from "./multiples";

@@ -1,7 +1,14 @@
+import type { MachineRef, SchemeRef } from "../severity/index";
 import { type LimitsRequest, limitsOfRequest } from "./limits-of-request";
 import { speedEnds } from "./running-speed";
 import type { SetpointLimits } from "./setpoint-limits";
 import { highestOf } from "./setpoint-targets";
+
+/** What says which limits a machine has: its nameplate, a scheme, or limits of the maker or the site. */
+export interface MachineLimitsRequest extends Pick<LimitsRequest, "limits" | "schemes"> {
+  readonly machine: MachineRef;
+  readonly scheme?: SchemeRef;
+}
 
 /** Of two the one that allows the lower trip; of two that have none, the lower alarm. */
 function lowerOf(one: SetpointLimits, other: SetpointLimits): SetpointLimits {
@@ -15,10 +22,12 @@ function lowerOf(one: SetpointLimits, other: SetpointLimits): SetpointLimits {
  *
  * @throws {@link VeladisError} as {@link proposeSetpoints}
  */
-export function lowestAtSpeeds(request: LimitsRequest, type: string): SetpointLimits | null {
+export function lowestAtSpeeds(request: MachineLimitsRequest, type: string): SetpointLimits {
   const ends = speedEnds(request.machine);
   const isRange = ends.length > 1;
-  if (!isRange) return limitsOfRequest(request, type, ends[0]);
-  const all = ends.map((hertz) => limitsOfRequest(request, type, hertz, { hertz, isRange }));
-  return all.reduce((one, other) => (one === null || other === null ? null : lowerOf(one, other)));
+  const all = isRange
+    ? ends.map((hertz) => limitsOfRequest(request, type, hertz, { hertz, isRange }))
+    : [limitsOfRequest(request, type, ends[0])];
+  // of a machine there are limits, or it is refused
+  return (all as SetpointLimits[]).reduce(lowerOf);
 }

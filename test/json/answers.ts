@@ -1,6 +1,7 @@
 import { convertAmplitude, equivalents } from "veladis";
 import { explain } from "veladis/explain";
 import type { AnswerKind } from "veladis/json";
+import { auditPlant } from "veladis/plant";
 import {
   asFoundAsLeft,
   baseline,
@@ -50,6 +51,7 @@ import {
 } from "veladis/signal";
 import { parseUncertain, ratioOf, uncertaintyOf, zonesWithin } from "veladis/uncertainty";
 import { differenceOfVectors, parseVector, uncertaintyOfVector } from "veladis/vector";
+import { plantOf } from "../plant/lists";
 import { settings } from "../trip/trip-settings";
 
 /** Numbers that an answer is made of: an amplitude, a share, and a choice. */
@@ -331,5 +333,10 @@ export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (
   ["voted status", "VotedTrip.bypass", () => new VotedTrip(votes).bypass("front", true)],
   ["voted state", "VotedTrip.snapshot", () => new VotedTrip(votes).snapshot()],
   ["vote outcome", "voted", () => voted("2oo3", ["trip", "healthy", "bad"], "does not vote")],
+  [
+    "plant audit",
+    "auditPlant",
+    ({ amplitude }) => auditPlant(plantOf({ trip: `${amplitude} mm/s rms` }, { trip: "9" })),
+  ],
   ["bypass cost", "bypassCost", () => bypassCost("2oo3", ["rear"])],
 ];

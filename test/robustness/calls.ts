@@ -7,6 +7,7 @@ import * as json from "veladis/json";
 import * as kit from "veladis/kit";
 import * as mathjs from "veladis/mathjs";
 import * as ownScheme from "veladis/own";
+import * as plants from "veladis/plant";
 import * as protection from "veladis/protection";
 import * as sensors from "veladis/sensor";
 import * as severity from "veladis/severity";
@@ -14,6 +15,7 @@ import * as signal from "veladis/signal";
 import * as sql from "veladis/sql";
 import * as uncertainty from "veladis/uncertainty";
 import * as vector from "veladis/vector";
+import { plantCheckCalls } from "./plant-check-calls";
 
 /** A device that is knocked. */
 const knocked = {
@@ -30,6 +32,7 @@ export const entries = {
   veladis: root,
   "veladis/severity": severity,
   "veladis/protection": protection,
+  "veladis/plant": plants,
   "veladis/signal": signal,
   "veladis/chart": chart,
   "veladis/mathjs": mathjs,
@@ -694,6 +697,33 @@ const queries: Call[] = [
   q("toSql", "g rms", "g pk", { column: "v", crestFactor: 4 }),
 ];
 
+const pl = on(plants);
+const listed = {
+  heading: [
+    "tag",
+    "kind",
+    "power",
+    "speed",
+    "alarm",
+    "trip",
+    "trip delay s",
+    "hysteresis",
+    "baseline",
+    "check date",
+    "room",
+  ],
+  rows: [
+    ["A", "fan", "132 kW", "1485 r/min", "5.6 mm/s rms", "9 mm/s rms", "8", "8 %", "2.6 mm/s rms", "2026-03-10", "K2"],
+    ["B", "fan", "132 kW", "1485 r/min", "5.6 mm/s rms", "9", "8 s", "8 %", "2.6 mm/s rms", "2026-03-10", "K2"],
+  ],
+  lines: [2, 3],
+};
+const lists: readonly Call[] = [
+  pl("parsePlant", listed, { decimal: ".", dates: "day-first", own: ["room"], schemes: [scheme] }),
+  // as a caller may have made it, unfrozen
+  pl("auditPlant", structuredClone(plants.parsePlant(listed)), { on: "2026-11-28", schemes: [scheme] }),
+];
+
 const v = on(vector);
 const parts = {
   amplitude: { value: 40, unit: "um", detector: "pp", quantity: "displacement", hertz: 90 },
@@ -842,6 +872,7 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   veladis: amplitudes,
   "veladis/severity": severities,
   "veladis/protection": protections,
+  "veladis/plant": [...lists, ...plantCheckCalls],
   "veladis/signal": signals,
   "veladis/chart": charts,
   "veladis/mathjs": calculators,

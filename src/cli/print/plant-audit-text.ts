@@ -54,7 +54,11 @@ export function countsOfFindings(findings: readonly Finding[]): string {
     .join(", ");
 }
 
+/** A tag longer than this is broken. */
+const LONG_TAG = 24;
+
 function findingsTable(findings: readonly Finding[]): string {
+  const isLong = findings.some(({ tag }) => tag.length > LONG_TAG);
   const rows = findings.map(({ severity, tag, line, code, what, mend }) => [
     [severity],
     [tag],
@@ -64,7 +68,7 @@ function findingsTable(findings: readonly Finding[]): string {
   return wrappedTable(
     [
       { title: "severity" },
-      { title: "tag", wraps: true },
+      { title: "tag", ...(isLong && { wraps: true as const }) },
       { title: "line", align: "right" },
       { title: "finding", wraps: true },
     ],

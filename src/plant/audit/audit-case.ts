@@ -84,7 +84,7 @@ export function limitsByRow(schemes: readonly SchemeRef[] | undefined): LimitsOf
       ...(own === undefined && named !== undefined && { scheme: named }),
       ...(schemes !== undefined && { schemes }),
     };
-    const told = attempt(() => known(lowestAtSpeeds(request, type) ?? undefined, "limits"));
+    const told = attempt(() => lowestAtSpeeds(request, type));
     found.set(key, told);
     return told;
   };

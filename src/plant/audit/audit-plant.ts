@@ -1,11 +1,14 @@
 import {
   attempt,
   cautions,
+  inPlace,
   isVerified,
   type Provenance,
   requireGiven,
   requireKnownOptions,
   requireList,
+  requireShape,
+  requireText,
   type Source,
   type VeladisError,
   withParameters,
@@ -13,7 +16,9 @@ import {
 } from "../../core/index";
 import { editionText, type SchemeRef } from "../../severity/index";
 import { calendarDay } from "../calendar-day";
+import { isParsed } from "../parsed-machines";
 import type { CalendarDay, Plant, PlantMachine, RefusedRow } from "../plant-machine";
+import { plantShape } from "../plant-shape";
 import { type AuditCase, auditCase, comparedTag, limitsByRow } from "./audit-case";
 import { type FindingSeverity, findingSeverities } from "./audit-rule";
 import { type AuditCode, rulesInOrder } from "./audit-rules";
@@ -75,10 +80,13 @@ export interface AuditOptions {
 
 const keys: Readonly<Record<keyof AuditOptions, true>> = /* @__PURE__ */ Object.freeze({ on: true, schemes: true });
 
+const DAY = "a day such as 2026-11-28";
+
 /** Why a rule was not checked, in words. */
-function becauseText({ code, expected, received, message }: VeladisError): string {
+function becauseText({ code, expected, message }: VeladisError): string {
   if (code === "missing-frequency") return "not known: the running speed, by which one quantity becomes another";
-  return code === "missing-fact" && received === "nothing" ? `not known: ${expected}` : message;
+  // what else a proposal could be made from is no matter here
+  return code === "missing-fact" ? `not known: ${expected.replace(/; or limits of the maker.*$/s, "")}` : message;
 }
 
 /** By which limits a machine was looked at; nothing where they could not be told. */
@@ -140,10 +148,14 @@ export function auditPlant(plant: Plant, options: AuditOptions = {}): PlantAudit
       what: "an option of an audit",
       form: 'options such as { on: "2026-11-28" }',
     });
-    const day = on === undefined ? undefined : calendarDay(on);
-    const form = "a plant as parsePlant returns it";
-    const { machines, refused } = requireGiven(plant, form, { parameter: "plant" });
-    requireList(machines, form, { option: "machines" });
+    const day =
+      on === undefined
+        ? undefined
+        : inPlace({ parameter: "options", option: "on" }, () => calendarDay(requireText(on, DAY)));
+    requireGiven(plant, "a plant as parsePlant returns it", { parameter: "plant" });
+    if (!isParsed(plant.machines)) requireShape(plant, plantShape, "plant");
+    const { machines, refused } = plant;
+    if (schemes !== undefined) requireList(schemes, "a list of tables", { option: "schemes" });
     const setting = { on: day, schemes, linesOf: linesByTag(machines), limitsOf: limitsByRow(schemes) };
     const findings: PlantFinding[] = [];
     const notChecked: RuleNotChecked[] = [];
@@ -168,7 +180,7 @@ export function auditPlant(plant: Plant, options: AuditOptions = {}): PlantAudit
       findings: Object.freeze(findings),
       notChecked: Object.freeze(notChecked),
       limits: Object.freeze(limits),
-      refused: requireList(refused, form, { option: "refused" }),
+      refused,
       cautions,
     });
   });

@@ -16,11 +16,10 @@ const ISO_2954 = {
 function tripInLoop(machine: AuditCase) {
   const trip = known(machine.machine.trip, "a trip");
   const range = known(machine.machine.loop, "the range of the loop");
-  const end = currentLoop(range).reading(20);
   const uses = (machine.speeds.length === 0 ? [undefined] : machine.speeds).map((hertz) =>
     loopUse(trip, range, hertz === undefined || trip.hertz !== undefined ? undefined : { at: { hertz } }),
   );
-  return { trip, range, end, uses };
+  return { trip, range, uses };
 }
 
 /** The running speed that lies worst in the band, where it lies so. */

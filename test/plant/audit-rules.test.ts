@@ -1,0 +1,224 @@
+/** Each rule of the audit by a case that it finds and the nearest one that it does not; the arithmetic is written beside it. */
+import { type AuditCode, auditPlant, auditRules, parsePlant } from "veladis/plant";
+import { describe, expect, it } from "vitest";
+import { type Cells, plantOf } from "./lists";
+
+const on = "2026-11-28";
+const codesOf = (cells: Cells) => auditPlant(plantOf(cells), { on }).findings.map(({ code }) => code);
+
+const noBaseline = { baseline: "", "baseline date": "", "baseline count": "", "baseline deviation": "" };
+const noCheck = { "check date": "", known: "", "as found": "", "as left": "", "checked by": "" };
+const ofTable = { limits: "", "limits source": "" };
+const motor = { ...ofTable, kind: "motor", nameplate: "in service", "start-up s": "3", "trip delay s": "3" };
+
+/** By rule: what it finds, and what it just does not. */
+const cases: Readonly<Record<Exclude<AuditCode, "tag twice">, readonly [found: Cells, near: Cells]>> = {
+  // 1.25 x 7.1 = 8.875, the cap of ISO 10816-1 and ISO 20816-1, from memory
+  "trip above ceiling": [{ trip: "9 mm/s rms" }, { trip: "8.8 mm/s rms" }],
+  "trip above the maker's ceiling": [{ ceiling: "6.8 mm/s rms" }, { ceiling: "7 mm/s rms" }],
+  "trip above zone C": [{ trip: "7.2 mm/s rms" }, { trip: "7 mm/s rms" }],
+  "trip at the baseline": [{ baseline: "7 mm/s rms" }, { baseline: "6.9 mm/s rms" }],
+  "alarm at the baseline": [{ baseline: "5.6 mm/s rms" }, { baseline: "5.5 mm/s rms" }],
+  "alarm not below trip": [{ alarm: "7 mm/s rms" }, { alarm: "6.8 mm/s rms" }],
+  "loop does not carry the trip": [{ loop: "0 to 6.9 mm/s rms" }, { loop: "0 to 7 mm/s rms" }],
+  // 7 is a third of 21
+  "loop wastes its span": [{ loop: "0 to 22 mm/s rms" }, { loop: "0 to 21 mm/s rms" }],
+  "loop of another quantity": [{ loop: "0 to 5 g rms" }, { loop: "0 to 1 in/s pk" }],
+  // 1485 r/min are 24.75 Hz; 19 x 1.26 = 23.94, 20 x 1.26 = 25.2
+  "band does not hold 1x": [{ band: "25 Hz to 1000 Hz" }, { band: "24 Hz to 1000 Hz" }],
+  "band edge at 1x": [{ band: "20 Hz to 1000 Hz" }, { band: "19 Hz to 1000 Hz" }],
+  "words not understood": [{ nameplate: "BV-3 in service, foo" }, { nameplate: "BV-3 in service" }],
+  // steps of 0.2
+  "setpoint not held": [{ trip: "6.9 mm/s rms" }, { trip: "6.8 mm/s rms" }],
+  "date after the audit": [{ "check date": "2026-11-29" }, { "check date": "2026-11-28" }],
+  "limits do not fit": [
+    { ...ofTable, table: "iso-10816-7-2009" },
+    { ...ofTable, table: "iso-14694-2003" },
+  ],
+  "limits from memory": [{ ...ofTable, table: "iso-14694-2003" }, {}],
+  "limits without a source": [{ "limits source": "" }, {}],
+  "several tables": [
+    { ...motor, power: "" },
+    { ...motor, power: "400 kW" },
+  ],
+  "facts assumed": [
+    { ...ofTable, place: "" },
+    { ...ofTable, place: "housing" },
+  ],
+  "facts set aside": [
+    { ...ofTable, kind: "pump", nameplate: "category I in service", support: "rigid" },
+    { ...ofTable, kind: "pump", nameplate: "category I in service", support: "" },
+  ],
+  "no baseline": [noBaseline, {}],
+  "baseline of another quantity": [{ baseline: "30 um pp", "baseline deviation": "" }, {}],
+  "baseline in another unit": [{ baseline: "0.1 in/s pk" }, {}],
+  "baseline of zero": [{ baseline: "0 mm/s rms" }, { baseline: "0.1 mm/s rms" }],
+  "baseline of few readings": [{ "baseline count": "9" }, { "baseline count": "10" }],
+  "trip delay above coast-down": [{ "coast-down s": "8" }, { "coast-down s": "9" }],
+  // 10 s at most for a fan: common practice, no source
+  "long trip delay": [{ "trip delay s": "11" }, { "trip delay s": "10" }],
+  "start-up not ridden out": [{ "start-up s": "9" }, { "start-up s": "8" }],
+  // 8 % of 5.6 are 0.448
+  "hysteresis within the spread": [
+    { "baseline deviation": "0.225 mm/s rms" },
+    { "baseline deviation": "0.223 mm/s rms" },
+  ],
+  "never checked": [noCheck, {}],
+  "check overdue": [{ "check date": "2025-11-27" }, { "check date": "2025-11-28" }],
+  "sensor failure unseen": [{ "sensor fault": "hold" }, { "sensor fault": "alarm" }],
+  "wire failure unseen": [{ contact: "normally closed" }, { contact: "normally open" }],
+  "power failure unseen": [{ coil: "normally de-energised" }, { coil: "normally energised" }],
+  "relay failure unseen": [{ coil: "normally de-energised" }, { coil: "normally energised" }],
+};
+
+describe("the rules of the audit", () => {
+  it("find nothing where all is known and well", () => {
+    const audit = auditPlant(plantOf({}), { on });
+    expect([audit.findings, audit.notChecked]).toEqual([[], []]);
+  });
+
+  it("are all here", () => {
+    expect([...Object.keys(cases), "tag twice"].sort()).toEqual(Object.keys(auditRules).sort());
+  });
+
+  it.each(Object.entries(cases))("%s", (code, [found, near]) => {
+    expect(codesOf(found)).toContain(code);
+    expect(codesOf(near)).not.toContain(code);
+  });
+
+  it("tag twice, on both rows; blanks and case part no tags", () => {
+    const { findings } = auditPlant(plantOf({ tag: "LU-01" }, { tag: "lu-01 " }, { tag: "LU-02" }), { on });
+    expect(findings.map(({ code, line }) => [code, line])).toEqual([
+      ["tag twice", 2],
+      ["tag twice", 3],
+    ]);
+    expect(findings[0]?.what).toContain("lines 2 and 3");
+  });
+
+  it.each([
+    // contact open while healthy: a broken wire is not seen; the same contact without power: a loss of power is not seen
+    ["normally open", "normally energised", []],
+    ["normally closed", "normally energised", ["wire failure unseen"]],
+    ["normally open", "normally de-energised", ["wire failure unseen", "power failure unseen", "relay failure unseen"]],
+    ["normally closed", "normally de-energised", ["power failure unseen", "relay failure unseen"]],
+  ])("what a %s contact with a %s coil hides (common practice, no source)", (contact, coil, unseen) => {
+    expect(codesOf({ contact, coil })).toEqual(unseen);
+  });
+
+  it("the rider of a start-up may be an inhibit or a multiplier", () => {
+    const code = "start-up not ridden out";
+    expect(codesOf({ "start-up s": "20" })).toContain(code);
+    expect(codesOf({ "start-up s": "20", "start inhibit s": "20" })).not.toContain(code);
+    expect(codesOf({ "start-up s": "20", multiplier: "2 times for 20 s" })).not.toContain(code);
+  });
+
+  it("a check at the end of a long month is due at the end of a short one", () => {
+    const month = { "check date": "2026-08-31", "interval months": "1" };
+    const overdue = (day: string) => auditPlant(plantOf(month), { on: day }).findings.map(({ code }) => code);
+    expect(overdue("2026-09-30")).toEqual([]);
+    expect(overdue("2026-10-01")).toEqual(["check overdue"]);
+  });
+});
+
+describe("a speed that varies is taken on the safe side", () => {
+  const varied = { speed: "900 to 1500 r/min" };
+
+  it("a displacement against limits of velocity: by the highest speed, where they allow the least", () => {
+    // 1.25 x 7.1 mm/s rms at 25 Hz: 1.25 x 7.1 x 2 root 2 / (2 pi 25) = 159.8 um pp; at 15 Hz 266 um pp
+    const most = (1.25 * 7.1 * 2 * Math.SQRT2 * 1000) / (2 * Math.PI * 25);
+    expect(most).toBeCloseTo(159.8, 1);
+    const shaft = {
+      ...varied,
+      step: "",
+      lowest: "",
+      highest: "",
+      ceiling: "",
+      loop: "",
+      alarm: "",
+      baseline: "30 um pp",
+    };
+    const trip = (um: number) => codesOf({ ...shaft, "baseline deviation": "", trip: `${um} um pp` });
+    expect(trip(159.9)).toContain("trip above ceiling");
+    expect(trip(159.7)).not.toContain("trip above ceiling");
+  });
+
+  it("a band must hold both ends", () => {
+    expect(codesOf({ ...varied, band: "16 Hz to 1000 Hz" })).toContain("band does not hold 1x");
+    expect(codesOf({ ...varied, band: "10 Hz to 24 Hz" })).toContain("band does not hold 1x");
+    expect(codesOf({ ...varied, band: "10 Hz to 1000 Hz" })).toEqual([]);
+  });
+});
+
+describe("what cannot be checked", () => {
+  it("of a row with tag and kind alone every rule that needs more is told with what it needs", () => {
+    const rowOf = (kind: string) => parsePlant({ heading: ["tag", "kind"], rows: [["LU-01", kind]] });
+    const audit = auditPlant(rowOf("pump"), { on });
+    expect(audit.findings.map(({ code }) => code)).toEqual([
+      ...["no baseline", "never checked", "limits from memory", "several tables", "facts assumed"],
+    ]);
+    const said = new Set([...audit.findings, ...audit.notChecked].map(({ code }) => code));
+    // what these look for is in the row itself
+    expect(Object.keys(auditRules).filter((code) => !said.has(code as AuditCode))).toEqual([
+      ...["tag twice", "words not understood", "date after the audit", "limits do not fit"],
+      ...["limits without a source", "facts set aside"],
+    ]);
+    const ofFan = auditPlant(rowOf("fan"), { on }).notChecked.find(({ code }) => code === "limits from memory");
+    expect(ofFan?.because).toBe("not known: power: the rated power in kW; speed: the running speed in r/min");
+    for (const { because } of audit.notChecked) expect(because).toMatch(/^not known: /);
+  });
+
+  it("without the day of the audit nothing is said of what is overdue, and that is told", () => {
+    const { findings, notChecked } = auditPlant(plantOf({ "check date": "2020-01-01" }));
+    expect(findings).toEqual([]);
+    expect(notChecked).toEqual([
+      { tag: "LU-01", line: 2, code: "date after the audit", because: "not known: the day of the audit" },
+      { tag: "LU-01", line: 2, code: "check overdue", because: "not known: the day of the audit" },
+    ]);
+  });
+
+  it("across quantities without a speed", () => {
+    const { notChecked } = auditPlant(plantOf({ speed: "", baseline: "30 um pp", "baseline deviation": "" }), { on });
+    expect(notChecked.filter(({ code }) => code === "alarm at the baseline")).toMatchObject([
+      { because: "not known: the running speed, by which one quantity becomes another" },
+    ]);
+  });
+});
+
+describe("the answer", () => {
+  it("has the worst first, then the order of the list, each finding with what, why, source and what would mend it", () => {
+    const rows = [
+      { tag: "A", "baseline count": "3" },
+      { tag: "B", trip: "9 mm/s rms" },
+      { tag: "C", "start-up s": "20" },
+      { tag: "D", trip: "9 mm/s rms" },
+    ];
+    const { findings } = auditPlant(plantOf(...rows), { on });
+    expect(findings.map(({ tag, severity }) => [tag, severity])).toEqual([
+      ["B", "error"],
+      ["D", "error"],
+      ["C", "warning"],
+      ["A", "note"],
+    ]);
+    for (const { what, why, mend, source } of findings) {
+      expect([what, why, mend, source.title].every((text) => text.length > 3)).toBe(true);
+    }
+  });
+
+  it("names the limits of each machine: of the row, or chosen by the nameplate", () => {
+    const { limits } = auditPlant(
+      plantOf({ tag: "A" }, { tag: "B", ...ofTable }, { tag: "C", ...ofTable, table: "iso-14694-2003" }),
+    );
+    expect(limits.map(({ tag, by, tables }) => [tag, by, ...tables])).toEqual([
+      ["A", "row", "maker's manual, section 6"],
+      ["B", "nameplate", "iso-14694-2003 (ISO 14694:2003)"],
+      ["C", "row", "iso-14694-2003 (ISO 14694:2003)"],
+    ]);
+  });
+
+  it("says nothing of a row that was refused", () => {
+    const audit = auditPlant(plantOf({ tag: "A", trip: "9" }, { tag: "B" }), { on });
+    expect(audit.machines).toBe(1);
+    expect(JSON.stringify([audit.findings, audit.notChecked, audit.limits])).not.toContain('"A"');
+    expect(audit.refused).toMatchObject([{ tag: "A", line: 2, column: "trip", code: "missing-unit" }]);
+  });
+});
