@@ -1,4 +1,4 @@
-import { counted, requireGiven, requireKnownOptions, requireList, withParameters } from "../core/index";
+import { counted, requireGiven, requireKnownOptions, withParameters } from "../core/index";
 import { daysBetween, requireDay } from "./calendar";
 import { type ChangeChain, type ChangeEnd, changeChain, changesBySetting } from "./change-chain";
 import { type ChangeFinding, cellWords, changeFinding, entryWords } from "./change-finding";
@@ -6,6 +6,8 @@ import { type ChangeRule, changeRules } from "./change-rules";
 import { type PlantColumn, plantColumns } from "./columns";
 import type { PlantChange } from "./plant-change";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
+import { requireChanges } from "./require-changes";
+import { requirePlant } from "./require-plant";
 import { isSameCell } from "./same-cell";
 
 /** For which day {@link auditChanges} answers. */
@@ -38,9 +40,8 @@ interface Held {
 }
 
 function machinesByTag(plant: Plant, parameter: string): ReadonlyMap<string, readonly PlantMachine[]> {
-  const { machines } = requireGiven(plant, "a plant with its machines", { parameter });
   const found = new Map<string, PlantMachine[]>();
-  for (const one of requireList(machines, "the machines of a plant", { parameter, option: "machines" })) {
+  for (const one of requirePlant(plant, parameter).machines) {
     const before = found.get(one.tag);
     if (before === undefined) found.set(one.tag, [one]);
     else before.push(one);
@@ -176,9 +177,9 @@ export function auditChanges(
       place: { parameter: "options" },
     });
     requireDay(requireGiven(on, "the day asked for", { option: "on" }), "the day asked for", { option: "on" });
-    requireList(changes, "the entries of a record of changes", { parameter: "changes" });
+    requireChanges(changes);
     const machines = machinesByTag(plant, "plant");
-    const was = before === undefined ? new Map<string, readonly PlantMachine[]>() : machinesByTag(before, "options");
+    const was = before === undefined ? new Map<string, readonly PlantMachine[]>() : machinesByTag(before, "before");
     const refused = new Set(plant.refused.map(({ tag }) => tag));
     const found: ChangeFinding[] = [];
     for (const change of changes) {

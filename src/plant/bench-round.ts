@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { cautions, requireGiven, requireKnownOptions, requireList, type Source, withParameters } from "../core/index";
+import { cautions, requireGiven, requireKnownOptions, type Source, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
 import { COMMON_PRACTICE } from "../setpoints/index";
@@ -9,6 +9,8 @@ import { middleOfBand, type NoWindow, SHAKER_TYPE, shownType } from "./bench-win
 import { requireDay } from "./calendar";
 import type { DueCheck } from "./due-checks";
 import type { Plant, PlantMachine } from "./plant-machine";
+import { requireDue } from "./require-due";
+import { requirePlant } from "./require-plant";
 import { sheetNumber } from "./sheet-number";
 
 /** What {@link benchRound} is told besides the checks that are due. */
@@ -164,10 +166,8 @@ export function benchRound(plant: Plant, due: readonly DueCheck[], shaker: Shake
     });
     requireDay(requireGiven(on, "the day of the round", { option: "on" }), "the day of the round", { option: "on" });
     requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" });
-    const tags = new Set(
-      requireList(due, "the checks that are due", { parameter: "due" }).flatMap((one) => (one.isDue ? [one.tag] : [])),
-    );
-    const machines = plant.machines.filter(({ tag }) => tags.has(tag));
+    const lines = new Set(requireDue(due).flatMap((one) => (one.isDue ? [one.line] : [])));
+    const machines = requirePlant(plant).machines.filter(({ line }) => lines.has(line));
     const candidates = frequenciesOf(frequencies, shaker, machines).flatMap((hertz) => {
       const one = benchCandidate(hertz, machines, shaker, load);
       return one === undefined ? [] : [one];

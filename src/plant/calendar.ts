@@ -46,6 +46,13 @@ function numberOfDay(day: CalendarDay): number {
   return numberOf(year, month, date);
 }
 
+/** Whether a text is a day of the calendar, written `2026-03-31`. */
+export function isDay(written: string): boolean {
+  const [, year, month, day] = FORM.exec(written) ?? [];
+  if (year === undefined || Number(month) < 1 || Number(month) > 12 || Number(day) < 1) return false;
+  return textOf(...partsOf(numberOf(Number(year), Number(month), Number(day)))) === written;
+}
+
 /**
  * The day itself if it is one of the calendar, written `2026-03-31`.
  *
@@ -53,11 +60,10 @@ function numberOfDay(day: CalendarDay): number {
  */
 export function requireDay(written: CalendarDay, what: string, place?: ErrorPlace): CalendarDay {
   const expected = `${what}, a day such as "2026-03-31"`;
-  const [, year, month, day] = FORM.exec(requireText(written, expected, place)) ?? [];
-  if (year === undefined) throw new VeladisError("syntax", { expected, received: shown(written), ...place });
-  const parts = [Number(year), Number(month), Number(day)] as const;
-  const isMonth = parts[1] >= 1 && parts[1] <= 12;
-  if (isMonth && parts[2] >= 1 && textOf(...partsOf(numberOf(...parts))) === written) return written;
+  if (!FORM.test(requireText(written, expected, place))) {
+    throw new VeladisError("syntax", { expected, received: shown(written), ...place });
+  }
+  if (isDay(written)) return written;
   throw new VeladisError("out-of-range", {
     expected: `${what}, a day that the calendar has`,
     received: shown(written),
@@ -82,13 +88,20 @@ const SHORTEST = 28;
  * The day so many months later by the calendar: the day of the month stays, or is the last where the month is shorter.
  *
  * A part of a month is so much of 28 days, in whole days and not rounded up.
+ *
+ * @throws {@link VeladisError} `out-of-range` beyond the year 9999
  */
 export function monthsAfter(day: CalendarDay, months: number): CalendarDay {
   const [year, month, date] = day.split("-").map(Number) as [number, number, number];
   const whole = Math.floor(months);
   const count = year * 12 + (month - 1) + whole;
   const [toYear, toMonth] = [Math.floor(count / 12), (count % 12) + 1];
-  if (toYear > 9999) return LAST;
+  if (!(toYear <= 9999)) {
+    throw new VeladisError("out-of-range", {
+      expected: "a day before the year 10000",
+      received: `${months} months after ${day}`,
+    });
+  }
   const next = toMonth === 12 ? numberOf(toYear + 1, 1, 1) : numberOf(toYear, toMonth + 1, 1);
   const last = next - numberOf(toYear, toMonth, 1);
   return daysAfter(textOf(toYear, toMonth, Math.min(date, last)), Math.floor((months - whole) * SHORTEST + 1e-9));

@@ -1,7 +1,9 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, cautions, parseNumeral, requireGiven } from "../core/index";
+import { attempt, cautions, requireGiven } from "../core/index";
 import { parseAmplitude } from "../reading/index";
+import { numberIn } from "./number-in";
 import type { ChangedSetting, PlantChange } from "./plant-change";
+import { requireChanges } from "./require-changes";
 
 /** The new reading over the old one; undefined where the two cannot be compared. */
 function ratioOfReadings({ old, new: now }: PlantChange): number | undefined {
@@ -20,8 +22,8 @@ function isRaised(change: PlantChange): boolean {
 
 /** Whether a number is higher than it was, was not there, or may be. */
 function isLonger({ old, new: now }: PlantChange): boolean {
-  const told = attempt(() => parseNumeral(now === "" ? "0" : now) > parseNumeral(old === "" ? "0" : old));
-  return !told.ok || told.value;
+  const [before, after] = [numberIn(old === "" ? "0" : old), numberIn(now === "" ? "0" : now)];
+  return before === undefined || after === undefined || after > before;
 }
 
 const LESS = "it protects less than before: is there the advice of the maker, and what protects the machine meanwhile?";
@@ -68,7 +70,8 @@ const rules: {
  * ```
  */
 export function changeCautions(change: PlantChange): readonly string[] {
-  const { setting } = requireGiven(change, "an entry of a record of changes", { parameter: "change" });
-  const [when, text] = (Object.hasOwn(rules, setting) ? rules[setting] : undefined) ?? [];
+  requireChanges([requireGiven(change, "an entry of a record of changes", { parameter: "change" })]);
+  const { setting } = change;
+  const [when, text] = rules[setting] ?? [];
   return Object.freeze([...(when?.(change) === true && text !== undefined ? [text] : []), ...cautions]);
 }

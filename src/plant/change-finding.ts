@@ -21,10 +21,10 @@ export interface ChangeFinding {
 export function changeFinding(
   code: ChangeRule,
   { tag, line }: Pick<PlantMachine, "tag" | "line">,
-  what: string,
+  found: string,
 ): ChangeFinding {
   const { severity, why, mend } = changeRules[code];
-  return Object.freeze({ tag, line, severity, code, what, why, mend, source: COMMON_PRACTICE });
+  return Object.freeze({ tag, line, severity, code, what: found, why, mend, source: COMMON_PRACTICE });
 }
 
 /** An entry in words: `line 4 of the record (2026-03-12, shift B)`. */

@@ -1,11 +1,13 @@
 import { linearTypeOf } from "../amplitude/index";
-import { attempt, requireGiven, requireList, type Source, withParameters } from "../core/index";
+import { attempt, type Source, withParameters } from "../core/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
 import { COMMON_PRACTICE } from "../setpoints/index";
 import { checkAgainstKnown, type KnownCheckResult } from "../verification/index";
 import { levelText, percentText } from "./level-text";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
-import type { TakenResult } from "./take-results";
+import { requirePlant } from "./require-plant";
+import { requireResults } from "./require-results";
+import type { TakenResult } from "./taken-result";
 
 /** A time in which the readings of a device are in doubt. */
 export interface DoubtfulPeriod {
@@ -130,8 +132,8 @@ function periodsOf(machine: PlantMachine, checks: readonly DatedCheck[]): readon
  */
 export function doubtfulPeriods(plant: Plant, results: readonly TakenResult[] = []): readonly DoubtfulPeriod[] {
   return withParameters({ plant, results }, () => {
-    const { machines } = requireGiven(plant, "a plant with its machines", { parameter: "plant" });
-    requireList(results, "results of checks", { parameter: "results" });
+    const { machines } = requirePlant(plant);
+    requireResults(results);
     const later = new Map<number, DatedCheck[]>();
     for (const { machineLine, date, asFound, asLeft } of results) {
       const check = { date, found: asFound, left: asLeft ?? asFound };
@@ -140,12 +142,10 @@ export function doubtfulPeriods(plant: Plant, results: readonly TakenResult[] = 
       else checks.push(check);
     }
     return Object.freeze(
-      requireList(machines, "the machines of a plant", { parameter: "plant", option: "machines" }).flatMap(
-        (machine) => {
-          const listed = listedCheck(machine);
-          return periodsOf(machine, [...(listed === undefined ? [] : [listed]), ...(later.get(machine.line) ?? [])]);
-        },
-      ),
+      machines.flatMap((machine) => {
+        const listed = listedCheck(machine);
+        return periodsOf(machine, [...(listed === undefined ? [] : [listed]), ...(later.get(machine.line) ?? [])]);
+      }),
     );
   });
 }

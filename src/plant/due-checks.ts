@@ -2,7 +2,6 @@ import {
   counted,
   requireGiven,
   requireKnownOptions,
-  requireList,
   requireNonNegative,
   requirePositive,
   type Source,
@@ -14,6 +13,7 @@ import { daysBetween, monthsAfter, requireDay } from "./calendar";
 import { type DueState, dueStates } from "./due-states";
 import { type LeftState, leftState } from "./last-check";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
+import { requirePlant } from "./require-plant";
 
 /** For which day {@link dueChecks} answers. */
 export interface DueOptions {
@@ -140,11 +140,7 @@ export function dueChecks(plant: Plant, options: DueOptions): readonly DueCheck[
     });
     requireDay(requireGiven(on, "the day asked for", { option: "on" }), "the day asked for", { option: "on" });
     requireNonNegative(ahead, "days ahead, zero or more", { option: "ahead" });
-    const machines = requireList(
-      requireGiven(plant, "a plant with its machines", { parameter: "plant" }).machines,
-      "the machines of a plant",
-      { parameter: "plant", option: "machines" },
-    );
+    const { machines } = requirePlant(plant);
     const rank = (one: DueCheck): number => order.indexOf(one.state);
     // sorting keeps the order of the list among equals
     return Object.freeze(

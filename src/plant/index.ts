@@ -38,4 +38,5 @@ export { type PlantHeadings, plantHeadings } from "./plant-headings";
 export type { CalendarDay, Plant, PlantMachine, RecordedBaseline, RecordedCheck, RefusedRow } from "./plant-machine";
 export { type ResultColumn, resultColumns, resultTitles } from "./result-columns";
 export { isSameCell } from "./same-cell";
-export { type OpenResult, type ResultOptions, type TakenResult, type TakenResults, takeResults } from "./take-results";
+export { type OpenResult, type TakenResults, takeResults } from "./take-results";
+export type { ResultOptions, TakenResult } from "./taken-result";

@@ -3,7 +3,8 @@ import { coils, contacts, sensorFaults } from "../device/index";
 import { readingShape } from "../setpoints/index";
 import { calendarDay } from "./calendar-day";
 
-const day: Shape = (value: string, where: string) =>
+/** A calendar day, as `2026-03-31`. */
+export const day: Shape = (value: string, where: string) =>
   calendarDay(requireText(value, `${where}: a day such as 2026-03-31`));
 const choice =
   (words: readonly string[]): Shape =>
@@ -41,7 +42,15 @@ function machineShape(): Shape {
       count: orNothing("number"),
       deviation: orNothing(readingShape),
     }),
-    check: orNothing({ date: day }),
+    check: orNothing({
+      date: day,
+      known: orNothing(readingShape),
+      asFound: orNothing(readingShape),
+      asLeft: orNothing(readingShape),
+      tolerance: orNothing("text"),
+    }),
+    tolerance: orNothing("text"),
+    cells: orNothing({}),
     interval: orNothing("number"),
   };
 }

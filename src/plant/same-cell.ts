@@ -1,7 +1,8 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, numeralAndUnit, parseNumeral } from "../core/index";
+import { attempt, splitNumeral } from "../core/index";
 import { parseAmplitude } from "../reading/index";
 import { type CellKind, type PlantColumn, plantColumns } from "./columns";
+import { numberIn } from "./number-in";
 
 function isSame(one: number, other: number): boolean {
   return Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
@@ -24,12 +25,11 @@ function isSameReading(one: string, other: string): boolean {
 }
 
 function isSameAmount(one: string, other: string): boolean {
-  const read = attempt(() => {
-    const [digits, unit] = numeralAndUnit(one, "an amount");
-    const [digits2, unit2] = numeralAndUnit(other, "an amount");
-    return unit === unit2 && isSame(parseNumeral(digits), parseNumeral(digits2));
-  });
-  return (read.ok && read.value) || isSameReading(one, other);
+  const [digits, unit] = splitNumeral(one);
+  const [otherDigits, otherUnit] = splitNumeral(other);
+  const [a, b] = [numberIn(digits), numberIn(otherDigits)];
+  const isSameShare = unit === otherUnit && a !== undefined && b !== undefined && isSame(a, b);
+  return isSameShare || isSameReading(one, other);
 }
 
 const ways: Readonly<Record<CellKind, (one: string, other: string) => boolean>> = {
@@ -37,8 +37,8 @@ const ways: Readonly<Record<CellKind, (one: string, other: string) => boolean>> 
   date: () => false,
   choice: (one, other) => one.toLowerCase() === other.toLowerCase(),
   number(one, other) {
-    const read = attempt(() => isSame(parseNumeral(one), parseNumeral(other)));
-    return read.ok && read.value;
+    const [a, b] = [numberIn(one), numberIn(other)];
+    return a !== undefined && b !== undefined && isSame(a, b);
   },
   reading: isSameReading,
   amount: isSameAmount,

@@ -1,5 +1,4 @@
-import { attempt } from "../core/index";
-import { requireDay } from "./calendar";
+import { isDay } from "./calendar";
 import type { CalendarDay } from "./plant-machine";
 
 /** What a sheet is numbered by: its device, and the day of its round. */
@@ -17,5 +16,5 @@ export function sheetNumber({ tag, on }: SheetNumber): string {
 export function sheetOfNumber(number: string): SheetNumber | undefined {
   const [, tag, on] = /^(.+)-(\d{4}-\d\d-\d\d)$/s.exec(number.trim()) ?? [];
   if (tag === undefined || on === undefined) return undefined;
-  return attempt(() => requireDay(on, "the day of a sheet")).ok ? { tag, on } : undefined;
+  return isDay(on) ? { tag, on } : undefined;
 }

@@ -25,7 +25,9 @@ const plant = plants.parsePlant({
 });
 const on = "2026-12-01";
 const shaker = { lowest: "8 Hz", highest: "3 kHz", displacement: "5 mm pp", acceleration: "6 g pk" } as const;
-const rows = [["A-2026-12-01", "A", "2026-12-03", "8 mm/s rms at 40 Hz", "7.3 mm/s rms", "7.9 mm/s rms", "", "shift B"]];
+const rows = [
+  ["A-2026-12-01", "A", "2026-12-03", "8 mm/s rms at 40 Hz", "7.3 mm/s rms", "7.9 mm/s rms", "", "shift B"],
+];
 const read = { on: "2026-12-05", decimal: ".", dates: "day-first" } as const;
 const results = { heading: [...plants.resultTitles], rows, lines: [2] };
 const record = {

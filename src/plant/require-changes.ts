@@ -1,0 +1,21 @@
+import { orNothing, requireChoice, requireGiven, requireShape, type Shape } from "../core/index";
+import { changedSettings } from "./parse-changes";
+import type { PlantChange } from "./plant-change";
+import { day } from "./plant-shape";
+
+function changesShape(): Shape {
+  return [
+    {
+      ...{ line: "number", date: day, tag: "text", old: "text", new: "text", reason: "text", who: "text" },
+      setting: (value: unknown, where: string) => requireChoice(value, changedSettings, where),
+      ...{ approvedBy: orNothing("text"), until: orNothing(day), putBack: orNothing(day) },
+    },
+  ];
+}
+
+/** The entries themselves, as {@link parseChanges} returns them. */
+export function requireChanges(changes: readonly PlantChange[]): readonly PlantChange[] {
+  requireGiven(changes, "entries of a record as parseChanges returns them", { parameter: "changes" });
+  requireShape(changes, changesShape(), "changes");
+  return changes;
+}
