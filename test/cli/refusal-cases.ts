@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { veladis as run } from "./in-process";
+import { workbook } from "./made-workbook";
 
 /** Where the files of the cases stand; whoever imports them removes it. */
 export const folder = mkdtempSync(join(tmpdir(), "wording-"));
@@ -56,6 +57,12 @@ const confirmed = (name: string, row: string, header = titles) => file(`confirme
 const twiceNamed = file("twice-named.csv", "tag,words\nP-1,pump 5 kW category II\nP-1,pump 6 kW category II\n");
 const oddName = file("odd-name.csv", "tag,words\n=1+1,pump 5 kW category II\n");
 const good = 'iso-10816-7-2009,2009,"category I, power up to 200 kW",C/D,mm/s rms,';
+const list = file("list.csv", "tag,kind\nA,fan\n");
+const listUnits = file("list-units.csv", "tag,kind,trip\n,,mm/s rms\nA,fan,7\n");
+const listLong = file("list-long.csv", `tag,kind\n${"A,\n".repeat(100_001)}`);
+const bookless = file("bookless.xlsx", "tag,kind\nA,fan\n");
+const book = file("book.xlsx", workbook({ plant: [["tag", "kind"]] }));
+const bookLong = file("book-long.xlsx", new Uint8Array((1 << 23) + 1));
 const noName = confirmed("no-name", `${good}6.5,,yes,12,,2024-03-04,,\n`);
 const perhaps = confirmed("perhaps", `${good}6.5,,perhaps,12,J. Example,2024-03-04,,\n`);
 const rereadNo = confirmed("reread", `${good}6.5,6.5,,12,J. Example,2024-03-04,,no\n`);
@@ -333,7 +340,8 @@ const cases: readonly Case[] = [
   ["table --column|1|--from|mm/s rms|--to|in/s pk", "level in/s pk\n4.1\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk", "value,unit\n4.1,in/s\n"], ["table --column|1|--to|in/s pk", "level mm/s\n0.2 in/s pk\n"], [`${simulate}|--delay|1`, "time,level,unit\n0,4.1,in/s\n"], [`${simulate}|--delay|1|--column|2`, "time,level,unit\n0,4.1,in/s\n"],
   [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judge 4.1 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1,480 r/min|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1.100,5 kW|--decimal-comma"], ["judge 4,1,2 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"],
-  ["judg 4.1|mm/s|rms"], ["help chek"],
+  ["judg 4.1|mm/s|rms"], ["plant adit"], ["plant --json"], ["plant audit"], ["plant audit|-"], ["plant template|--json|--semicolon"], [`plant audit|${list}|--csv|--json`], [`plant audit|${listUnits}`], [`plant audit|${listLong}`],
+  [`plant audit|${bookless}`], [`plant audit|${bookless}|--separator|comma`], [`plant audit|${book}|--worksheet|none`], [`plant audit|${bookLong}`], ["help chek"],
   // readings as people write them, signals of points and columns
   ["3 mm/s rms at 3000 to um pp"], ["3 mm/s rms at 50 Hz to um pp|--speed-unit|r/min"], ["4 mm/s rms, speed 1485"], ["4 mm/s rms, load 80 %, load 70 %"], ["4 mm/s rms, speed 1485 r/min, speed 1480 r/min"],
   ["--to|mm/s rms|--file|-", "P-7: DE-H: 9.0, DE-V: 2.2 mm/s rms\nFan 8 at 2980 rpm:\n  DE: 4.1 mm/s rms\n"],

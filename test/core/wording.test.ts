@@ -12,6 +12,7 @@ import {
   orNull,
   parseNumeral,
   plainNumerals,
+  pointedWords,
   provenanceShape,
   requireBoolean,
   requireChoice,
@@ -39,6 +40,8 @@ const symbols = new Map([
 ]);
 
 const cases: Cases = {
+  "words, thousands or decimals": () => pointedWords("motor 1,480 r/min", true),
+  "words, a number of two commas": () => pointedWords("motor 1,4,5 r/min", true),
   "a truth value, none": () => requireBoolean(undefined, "whether it latches"),
   "a truth value, a text": () => requireBoolean("yes", "whether it latches"),
   "an attempt of what is no function": () => attempt(5 as never),

@@ -1,5 +1,6 @@
 import * as protection from "veladis/protection";
 import { currentLoop } from "veladis/sensor";
+import { multiplierOfText } from "../../src/device/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 import { settings } from "../trip/trip-settings";
@@ -12,6 +13,9 @@ const trip = (changed: object) => new p.TripLogic({ ...settings, ...changed });
 const relay = { latching: true, contact: "normally open", coil: "normally energised" };
 
 const cases: Cases = {
+  "a multiplier without its time": () => multiplierOfText("2"),
+  "a multiplier, no factor": () => multiplierOfText("twice for 30 s"),
+  "a multiplier, no time": () => multiplierOfText("2 for a while"),
   "TripLogic, null for a threshold": () => trip({ threshold: null }),
   "TripLogic, a hysteresis in decibels": () => trip({ hysteresis: "3 dB" }),
   "TripLogic, latching not said": () => trip({ latching: undefined }),

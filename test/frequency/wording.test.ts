@@ -1,4 +1,5 @@
 import { type Frequency, frequency, frequencyUnitSymbol, hertz } from "veladis";
+import { bandOfText } from "../../src/frequency/index";
 import { holdWording } from "../refusals/hold-wording";
 
 const of = (at: unknown) => hertz(at as Frequency);
@@ -14,6 +15,8 @@ holdWording("frequency", {
   "no number": () => of("r/min"),
   "a unit near one": () => of("1500 r/mim"),
   "a unit near none": () => of("25 furlongs"),
+  "a band of one edge": () => bandOfText("10 Hz"),
+  "a band, no number": () => bandOfText("ten to 1000 Hz"),
   zero: () => of("0 Hz"),
   "below zero": () => of("-25 Hz"),
   "an order of zero": () => of("0x 1500 r/min"),

@@ -14,6 +14,7 @@ import {
   amplitudeIn,
   checkedSteps,
   exactAmplitude,
+  limitsListed,
   linearType,
   madeOf,
   requireFollowing,
@@ -35,6 +36,10 @@ const given = { does: "given", value: 4, type: "mm/s rms" };
 const made = (more: object) => () => amplitude({ value: 4, unit: "mm/s", detector: "rms", ...more } as Loose);
 
 const cases: Cases = {
+  "limits, too few": () => limitsListed("7.1 mm/s rms", [2, 3], "limits B/C and C/D"),
+  "limits, decimals or not": () => limitsListed("4,5, 7,1 mm/s rms", [2, 3, 4], "limits B/C and C/D"),
+  "limits of two units": () => limitsListed("0.2 in/s pk, 7.1 mm/s rms", [2], "limits B/C and C/D"),
+  "limits that fall": () => limitsListed("7.1, 4.5 mm/s rms", [2], "limits B/C and C/D"),
   "parseAmplitude, too small to be held": () => parseAmplitude("1e-400 mm/s rms"),
   "amplitude, no data": () => amplitude(undefined as Loose),
   "amplitude, a text for data": () => amplitude("4 mm/s rms" as Loose),

@@ -6,7 +6,7 @@ import { type AuditCase, comparedTag, known } from "./audit-case";
 import type { AuditRules, Found } from "./audit-rule";
 
 /** What is said of a setpoint that the device cannot hold as it stands in the list. */
-function notHeld(name: string, setpoint: Amplitude | undefined, device: Device, hertz: number | undefined): string[] {
+function notStored(name: string, setpoint: Amplitude | undefined, device: Device, hertz: number | undefined): string[] {
   if (setpoint === undefined) return [];
   const at = hertz === undefined || setpoint.hertz !== undefined ? undefined : { hertz };
   const stored = attempt(() => storedSetpoint(setpoint, device, at));
@@ -17,11 +17,11 @@ function notHeld(name: string, setpoint: Amplitude | undefined, device: Device, 
   return stored.value.percent === 0 ? [] : [`the ${name}: ${stored.value.effect}`];
 }
 
-function heldByDevice({ machine, speeds }: AuditCase): Found | undefined {
+function storedOtherwise({ machine, speeds }: AuditCase): Found | undefined {
   const { device, alarm, trip } = machine;
   known(Object.keys(device).length === 0 ? undefined : device, "the steps or the range of the device");
   const hertz = speeds.length === 1 ? speeds[0] : undefined;
-  const texts = [...notHeld("alarm", alarm, device, hertz), ...notHeld("trip", trip, device, hertz)];
+  const texts = [...notStored("alarm", alarm, device, hertz), ...notStored("trip", trip, device, hertz)];
   return texts.length === 0 ? undefined : { what: texts.join("; ") };
 }
 
@@ -61,7 +61,7 @@ export const factsRules = /* @__PURE__ */ frozen({
     why: "the device does not hold what the list says",
     source: COMMON_PRACTICE,
     mend: "read the setpoint at the device, and correct list or device",
-    check: heldByDevice,
+    check: storedOtherwise,
   },
   "date after the audit": {
     severity: "warning",
