@@ -6,8 +6,7 @@ import { json } from "../options/shared-options";
 /** The page of `plant change`. */
 export const plantChangePage = {
   summary: "adds an entry to the record of changes of a plant: a setting, or a bypass with its expiry",
-  usage:
-    "veladis plant change <record> --date <date> --tag <tag> --setting <column> --old <cell> --new <cell> --reason <text> --who <name> ...",
+  usage: "veladis plant change <record> --date <date> --tag <tag> --setting <column> --old <cell> ...",
   does: "Adds one row to the record of changes beside a plant's list, and changes nothing else: neither earlier rows nor the list. The entry is refused where it does not go on from what the record, or the list, says stood there before.",
   examples: [
     'veladis plant change plant-changes.csv --list plant.csv --date 2026-12-01 --tag LU-01 \\\n    --setting trip --old "9.4 mm/s rms" --new "9 mm/s rms" --reason "new baseline" --who "shift B" \\\n    --approved-by "plant engineer"',

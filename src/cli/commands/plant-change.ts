@@ -10,7 +10,8 @@ import {
   type PlantMachine,
 } from "../../plant/index";
 import { writtenAs } from "../delimited/written-as";
-import { appended, type ChangeFile, changeFile } from "../input/change-file";
+import { appended } from "../input/append-row";
+import { type ChangeFile, changeFile } from "../input/change-file";
 import type { Io } from "../input/io";
 import type { ParsedOptions } from "../options/option-row";
 import { requireOption } from "../options/option-values";

@@ -1,4 +1,4 @@
-import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BenchRound, benchRound, calendarDay, type DueCheck, dueChecks, levelText } from "../../plant/index";
 import type { Io } from "../input/io";
@@ -27,7 +27,7 @@ const ofResults: readonly string[] = ["results", "out"];
 /** Days in an option such as `30 days` or `30`. */
 function daysOf(written: string): number {
   const [, digits] = /^\s*(\d+)\s*(?:d|days?)?\s*$/i.exec(written) ?? [];
-  if (digits !== undefined) return parseNumeral(digits, "days ahead");
+  if (digits !== undefined) return Number(digits);
   throw new VeladisError("syntax", {
     expected: 'whole days, such as "30 days"',
     received: shown(written),
