@@ -301,3 +301,27 @@ describe("plant checks", () => {
     }
   });
 });
+
+describe("a list in Latin-1", () => {
+  it("is written again in it, and one with two bytes a character is not", async () => {
+    const list = plantFiles["plant.csv"].replace("boiler house", "Südhalle");
+    writeFileSync(at("plant.csv"), Buffer.from(list, "latin1"));
+    writeFileSync(
+      at("results.csv"),
+      Buffer.from(plantFiles["results.csv"].replace("shift B", "Käthe \u0080"), "latin1"),
+    );
+    const { code } = await checks(
+      "--encoding",
+      "latin-1",
+      "--on",
+      "2026-12-05",
+      "--results",
+      at("results.csv"),
+      "--out",
+      at("new.csv"),
+    );
+    const written = readFileSync(at("new.csv")).toString("latin1");
+    expect([code, written.includes("Südhalle"), written.includes("5 %,Käthe \u0080,12")]).toEqual([0, true, true]);
+    expect(written.split("\n")[5]).toBe(list.split("\n")[5]);
+  });
+});

@@ -13,15 +13,10 @@ export function plantRefusals(
 ): readonly (readonly [words: string, input?: string])[] {
   const plant = file("plant-list.csv", plantFiles["plant.csv"]);
   const results = file("plant-results.csv", plantFiles["results.csv"]);
-  const latin = file(
-    "plant-latin.csv",
-    Buffer.from(plantFiles["plant.csv"].replace("boiler house", "Kesselhaus S\u00fcd"), "latin1"),
-  );
   const wide = file(
     "plant-wide.csv",
     Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(plantFiles["plant.csv"], "utf16le")]),
   );
-  const foreign = file("plant-foreign.csv", `\ufeff${plantFiles["results.csv"].replaceAll("shift B", "\u017blota")}`);
   const narrow = file("plant-narrow.csv", plantFiles["plant.csv"].replace(",checked by,", ",seen by,"));
   const record = file(
     "plant-record.csv",
@@ -42,7 +37,6 @@ export function plantRefusals(
   [`plant checks|${plant}`], [`plant checks|${plant}|--on|2026-12-01|--ahead|soon`], [`plant checks|${plant}|--on|2026-12-01|--replace`], [`plant checks|${plant}|--on|2026-12-01|--csv|--json`],
   [`plant checks|${plant}|--on|2026-12-01|--sheets|x`], [`plant checks|${plant}|--on|2026-12-01|--shaker|8 Hz to 3 kHz|--out|x.csv`], [`plant checks|${plant}|--on|2026-12-05|--results|${results}|--ahead|3`],
   [`plant checks|-|--on|2026-12-05|--results|${results}|--out|${folder}/o.csv`, plantFiles["plant.csv"]], [`plant checks|${wide}|--on|2026-12-05|--results|${results}|--out|${folder}/o.csv`], [`plant checks|${narrow}|--own|seen by|--on|2026-12-05|--results|${results}|--out|${folder}/o.csv|--keep-going`],
-  [`plant checks|${latin}|--encoding|latin-1|--on|2026-12-05|--results|${foreign}|--out|${folder}/o.csv`],
   [`plant checks|${plant}|--on|2026-12-01|--shaker|8 Hz to 3 kHz|--sheets|${folder}/round`], [`plant checks|${plant}|--on|2026-12-01|--shaker|8 Hz to 3 kHz|--sheets|${plant}`],
   ["plant change"], [`plant change|${tornRecord}|--date|2026-12-01|--tag|LU-01|--setting|trip|--old|9 mm/s rms|--reason|x|--who|B`], [`plant change|${wideRecord}|--date|2026-12-01|--tag|LU-01|--setting|trip|--old|9 mm/s rms|--reason|x|--who|B`],
   [`plant change|${record}|--quotes|none|--date|2026-12-01|--tag|LU-01|--setting|trip|--old|9 mm/s rms|--reason|x|--who|B`],

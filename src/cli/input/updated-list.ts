@@ -1,6 +1,7 @@
-import { cellText, shown, VeladisError } from "../../core/index";
+import { cellText, VeladisError } from "../../core/index";
 import { type PlantColumn, plantHeadings, type TakenResult } from "../../plant/index";
 import { bytesOf, quotedCell } from "../delimited/cells";
+import { latin1Bytes } from "../delimited/encodings";
 import { accountOf, readDelimited } from "../delimited/read-delimited";
 import type { TableForm } from "../delimited/table-form";
 import type { WrittenAs } from "../delimited/written-as";
@@ -60,15 +61,9 @@ function startOf(bytes: string, line: number, end: string, mark: number): number
   return at;
 }
 
-/** A text as bytes of the file's encoding. */
+/** A text as bytes of the file's encoding; results are read by the same, so that Latin-1 has a byte for each of theirs. */
 function encoded(text: string, encoding: string): string {
-  if (encoding === "utf-8") return bytesOf(text);
-  const bytes = Buffer.from(text, "latin1").toString("latin1");
-  if (bytes === text) return bytes;
-  throw new VeladisError("out-of-range", {
-    expected: "text that Latin-1 can write, in a file of that encoding",
-    received: shown(text),
-  });
+  return encoding === "utf-8" ? bytesOf(text) : (latin1Bytes(text) as Buffer).toString("latin1");
 }
 
 function requireColumns(columns: ReadonlyMap<PlantColumn, number>, results: readonly TakenResult[]): void {
