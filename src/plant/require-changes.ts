@@ -6,9 +6,17 @@ import { day } from "./plant-shape";
 function changesShape(): Shape {
   return [
     {
-      ...{ line: "number", date: day, tag: "text", old: "text", new: "text", reason: "text", who: "text" },
+      line: "number",
+      date: day,
+      tag: "text",
       setting: (value: unknown, where: string) => requireChoice(value, changedSettings, where),
-      ...{ approvedBy: orNothing("text"), until: orNothing(day), putBack: orNothing(day) },
+      old: "text",
+      new: "text",
+      reason: "text",
+      who: "text",
+      approvedBy: orNothing("text"),
+      until: orNothing(day),
+      putBack: orNothing(day),
     },
   ];
 }
