@@ -46,6 +46,12 @@ const data: Readonly<Record<string, readonly number[]>> = {
   "sensor.reading": [0],
   explain: [0],
   toJson: [1],
+  dueChecks: [0],
+  benchRound: [0],
+  takeResults: [0],
+  doubtfulPeriods: [0],
+  auditChanges: [0],
+  changeCautions: [0],
 };
 
 const isPlain = (value: unknown): value is Given =>
