@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { cautions, requireGiven, requireKnownOptions, type Source, withParameters } from "../core/index";
+import { cautions, requireGiven, requireKnownOptions, requireList, type Source, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
 import { COMMON_PRACTICE } from "../setpoints/index";
@@ -85,7 +85,8 @@ function octaves(one: number, other: number): number {
 function frequenciesOf(given: readonly Frequency[] | undefined, shaker: Shaker, machines: readonly PlantMachine[]) {
   const [lowest, highest] = [hertzOf(shaker.lowest), hertzOf(shaker.highest)];
   const reference = hertzOf(REFERENCE);
-  const own = given ?? shaker.frequencies ?? (lowest === highest ? [shaker.lowest] : undefined);
+  const told = given === undefined ? undefined : requireList(given, "a list of frequencies", { option: "frequencies" });
+  const own = told ?? shaker.frequencies ?? (lowest === highest ? [shaker.lowest] : undefined);
   const middles = machines.flatMap((machine) => {
     const middle = middleOfBand(machine);
     return middle === undefined ? [] : [Number(middle.toPrecision(2))];

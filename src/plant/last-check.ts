@@ -24,7 +24,11 @@ export function leftState({ check }: PlantMachine): LeftState {
     return { verdict: null, why: "no tolerance is in the list, so that its date alone counts" };
   }
   const decided = attempt(() => checkAgainstKnown({ known, indicated, tolerance }));
-  if (!decided.ok) return { verdict: null, why: `what it showed cannot be judged: ${decided.error.message}` };
+  if (!decided.ok) {
+    const { code, message } = decided.error;
+    const reason = code === "not-finite" ? "beyond what a number holds" : message;
+    return { verdict: null, why: `what it showed cannot be judged: ${reason}` };
+  }
   const { verdict, errorPercent } = decided.value;
   const size = percentText(errorPercent);
   const words = size === "0.0" ? "the known level" : `${size} % ${errorPercent < 0 ? "low" : "high"}`;

@@ -1,6 +1,7 @@
 import {
   attempt,
   requireChoice,
+  requireFinite,
   requireGiven,
   requireKnownKeys,
   requireKnownOptions,
@@ -65,6 +66,7 @@ export function requireTable(table: PlantTable): PlantTable {
       option: "lines",
     });
   }
+  for (const line of lines ?? []) requireFinite(line, "the line of a row", { option: "lines" });
   return table;
 }
 

@@ -1,4 +1,4 @@
-import { orNothing, requireChoice, requireText, type Shape } from "../core/index";
+import { orNothing, requireChoice, requireShape, requireText, type Shape } from "../core/index";
 import { coils, contacts, sensorFaults } from "../device/index";
 import { readingShape } from "../setpoints/index";
 import { calendarDay } from "./calendar-day";
@@ -10,6 +10,12 @@ const choice =
   (words: readonly string[]): Shape =>
   (value: unknown, where: string) =>
     requireChoice(value, words, where);
+
+/** Texts by any keys. */
+const textsShape: Shape = (value: object, where: string) => {
+  requireShape(value, {}, where);
+  for (const [key, text] of Object.entries(value)) requireShape(text, "text", `${where}.${key}`);
+};
 
 /** A machine of a plant, as far as the rules of an audit rely on its form: what it holds else they check themselves. */
 function machineShape(): Shape {
@@ -50,7 +56,7 @@ function machineShape(): Shape {
       tolerance: orNothing("text"),
     }),
     tolerance: orNothing("text"),
-    cells: orNothing({}),
+    cells: orNothing(textsShape),
     interval: orNothing("number"),
   };
 }

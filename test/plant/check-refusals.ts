@@ -63,6 +63,9 @@ export const checkRefusals: Cases = {
   "a round, no day": () => benchRound(plant, [], { lowest: "8 Hz", highest: "1 kHz" }, {} as never),
   "a round, an option there is none of": () =>
     benchRound(plant, [], { lowest: "8 Hz", highest: "1 kHz" }, { on, at: "80 Hz" } as never),
+  "a round, frequencies, no list": () =>
+    benchRound(plant, [], { lowest: "8 Hz", highest: "1 kHz" }, { on, frequencies: "80 Hz" as never }),
+  "a file, a line that is none": () => parseChanges({ heading: changeTitles, rows: [[]], lines: [Number.NaN] }),
   "a round, no shaker": () => benchRound(plant, [], undefined as never, { on }),
   "a round, no checks": () => benchRound(plant, undefined as never, { lowest: "8 Hz", highest: "1 kHz" }, { on }),
   "a round, checks of another form": () =>
