@@ -179,7 +179,8 @@ export function auditChanges(
     requireDay(requireGiven(on, "the day asked for", { option: "on" }), "the day asked for", { option: "on" });
     requireChanges(changes);
     const machines = machinesByTag(plant, "plant");
-    const was = before === undefined ? new Map<string, readonly PlantMachine[]>() : machinesByTag(before, "before");
+    const was =
+      before === undefined ? new Map<string, readonly PlantMachine[]>() : machinesByTag(before, "options.before");
     const refused = new Set(plant.refused.map(({ tag }) => tag));
     const found: ChangeFinding[] = [];
     for (const change of changes) {

@@ -1,9 +1,9 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, cautions, requireGiven } from "../core/index";
+import { attempt, cautions } from "../core/index";
 import { parseAmplitude } from "../reading/index";
 import { numberIn } from "./number-in";
 import type { ChangedSetting, PlantChange } from "./plant-change";
-import { requireChanges } from "./require-changes";
+import { requireChange } from "./require-changes";
 
 /** The new reading over the old one; undefined where the two cannot be compared. */
 function ratioOfReadings({ old, new: now }: PlantChange): number | undefined {
@@ -70,8 +70,7 @@ const rules: {
  * ```
  */
 export function changeCautions(change: PlantChange): readonly string[] {
-  requireChanges([requireGiven(change, "an entry of a record of changes", { parameter: "change" })]);
-  const { setting } = change;
+  const { setting } = requireChange(change);
   const [when, text] = rules[setting] ?? [];
   return Object.freeze([...(when?.(change) === true && text !== undefined ? [text] : []), ...cautions]);
 }
