@@ -71,6 +71,7 @@ import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
 import type { PlantAnswers } from "./plant-answers";
+import type { PlantCheckAnswers } from "./plant-check-answers";
 import type { RouteAnswers } from "./route-answers";
 
 /** How well a number of a step is known. */
@@ -203,6 +204,7 @@ export interface Answers
     TripAnswers,
     VerificationAnswers,
     RouteAnswers,
+    PlantCheckAnswers,
     PlantAnswers,
     CommandAnswers {}
 

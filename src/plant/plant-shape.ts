@@ -1,10 +1,11 @@
-import { orNothing, requireChoice, requireGiven, requireText, type Shape } from "../core/index";
+import { orNothing, requireChoice, requireGiven, requireShape, requireText, type Shape } from "../core/index";
 import { coils, contacts, sensorFaults } from "../device/index";
 import { readingShape } from "../setpoints/index";
 import { type Machine, machineFacts, machineNotes } from "../severity/index";
 import { calendarDay } from "./calendar-day";
 
-const day: Shape = (value: string, where: string) =>
+/** A calendar day, as `2026-03-31`. */
+export const day: Shape = (value: string, where: string) =>
   calendarDay(requireText(value, `${where}: a day such as 2026-03-31`));
 const choice =
   (words: readonly string[]): Shape =>
@@ -16,6 +17,12 @@ function machineData(value: Machine): void {
   machineFacts(requireGiven(value, "a machine, as judge takes it"));
   machineNotes(value);
 }
+
+/** Texts by any keys. */
+const textsShape: Shape = (value: object, where: string) => {
+  requireShape(value, {}, where);
+  for (const [key, text] of Object.entries(value)) requireShape(text, "text", `${where}.${key}`);
+};
 
 /** A machine of a plant, as far as the rules of an audit rely on its form: what it holds else they check themselves. */
 function machineShape(): Shape {
@@ -48,7 +55,15 @@ function machineShape(): Shape {
       count: orNothing("number"),
       deviation: orNothing(readingShape),
     }),
-    check: orNothing({ date: day }),
+    check: orNothing({
+      date: day,
+      known: orNothing(readingShape),
+      asFound: orNothing(readingShape),
+      asLeft: orNothing(readingShape),
+      tolerance: orNothing("text"),
+    }),
+    tolerance: orNothing("text"),
+    cells: orNothing(textsShape),
     interval: orNothing("number"),
   };
 }

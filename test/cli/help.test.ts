@@ -39,6 +39,10 @@ const texts: Readonly<Record<string, string>> = {
   "booster-lines.csv": `frequency (Hz),velocity (in/s pk)\n${Array.from({ length: 401 }, (_, k) => `${2.5 * k},${k === 8 ? 0.1 : 0.001}`).join("\n")}\n`,
   "shaker-profile.csv": "Hz,g2/Hz\n20,0.01\n80,0.04\n350,0.04\n2000,0.007\n",
   "fan.csv": Array.from({ length: 4096 }, (_, i) => Math.sin(i / 20)).join("\n"),
+  "plant-changes.csv":
+    "date,tag,setting,old,new,reason,who,approved by,until,put back\n2026-02-10,LU-01,trip,10 mm/s rms,9.4 mm/s rms,new baseline,shift B,plant engineer,,\n",
+  "results.csv":
+    "number,tag,date,known,as found,as left,tolerance,by\nLU-01-2026-12-01,LU-01,2026-12-03,8 mm/s rms at 40 Hz,7.3 mm/s rms,7.9 mm/s rms,,shift B\n",
   "fans.csv": Array.from({ length: 4096 }, (_, i) => `${Math.cos(i / 20)},${Math.sin(i / 20)}`).join("\n"),
 };
 

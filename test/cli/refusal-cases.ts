@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { veladis as run } from "./in-process";
 import { workbook } from "./made-workbook";
+import { plantRefusals } from "./plant-refusals";
 
 /** Where the files of the cases stand; whoever imports them removes it. */
 export const folder = mkdtempSync(join(tmpdir(), "wording-"));
@@ -354,6 +355,7 @@ const cases: readonly Case[] = [
   ["table --column|1|--from|mm/s rms|--to|in/s pk", "level in/s pk\n4.1\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk", "value,unit\n4.1,in/s\n"], ["table --column|1|--to|in/s pk", "level mm/s\n0.2 in/s pk\n"], [`${simulate}|--delay|1`, "time,level,unit\n0,4.1,in/s\n"], [`${simulate}|--delay|1|--column|2`, "time,level,unit\n0,4.1,in/s\n"],
   [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judge 4.1 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1,480 r/min|--decimal-comma"], ["judge 4,1 mm/s rms|--machine|motor 1.100,5 kW|--decimal-comma"], ["judge 4,1,2 mm/s rms|--machine|motor 7,5 kW|--decimal-comma"],
+  ...plantRefusals(file, folder),
   ["judg 4.1|mm/s|rms"], ["plant adit"], ["plant --json"], ["plant audit"], ["plant audit|-"], ["plant template|--json|--semicolon"], [`plant audit|${list}|--csv|--json`], [`plant audit|${listUnits}`], [`plant audit|${listLong}`],
   [`plant audit|${bookless}`], [`plant audit|${bookless}|--separator|comma`], [`plant audit|${book}|--worksheet|none`], [`plant audit|${bookLong}`], ["help chek"],
   ["plant judge"], [`plant judge|${routeList}`], [`plant judge|${routeList}|${tagged}`], [`plant judge|${routeList}|${untagged}`], [`plant judge|${routeList}|${twoTags}`], [`plant judge|${routeList}|${typed}`],

@@ -1,7 +1,17 @@
 import { convertAmplitude, equivalents } from "veladis";
 import { explain } from "veladis/explain";
 import type { AnswerKind } from "veladis/json";
-import { auditPlant } from "veladis/plant";
+import {
+  auditChanges,
+  auditPlant,
+  benchRound,
+  changeTitles,
+  doubtfulPeriods,
+  dueChecks,
+  parseChanges,
+  resultTitles,
+  takeResults,
+} from "veladis/plant";
 import {
   asFoundAsLeft,
   baseline,
@@ -93,6 +103,41 @@ const votes = {
   coil: "normally energised",
   channels: { front: settings, rear: settings },
 } as const;
+
+/** A plant with a device that is to be checked, and one that no shaker of the tests suits. */
+const checkedPlant = ({ amplitude }: Given) =>
+  plantOf(
+    { alarm: `${amplitude / 2} mm/s rms`, trip: `${amplitude} mm/s rms`, loop: "", "check date": "2025-03-10" },
+    { tag: "LU-02", alarm: "", trip: "", "check date": "", known: "", "as found": "", "as left": "", "checked by": "" },
+  );
+const roundOf = (given: Given) => {
+  const plant = checkedPlant(given);
+  return benchRound(plant, dueChecks(plant, { on: "2026-12-01" }), shaker, { on: "2026-12-01" });
+};
+const resultsOf = (given: Given) => {
+  const { known: level, indicated, tolerance } = known(given);
+  const row = ["LU-01-2026-12-01", "LU-01", "2026-12-02", level, indicated, "", tolerance, "shift B"];
+  const open = ["LU-02-2026-12-01", "LU-02", "", "", "", "", "", ""];
+  return takeResults(checkedPlant(given), { heading: resultTitles, rows: [row, open] }, { on: "2026-12-05" });
+};
+const recordedChanges = parseChanges({
+  heading: changeTitles,
+  rows: [
+    [
+      "2026-10-01",
+      "LU-01",
+      "trip",
+      "8 mm/s rms",
+      "9 mm/s rms",
+      "trial",
+      "shift B",
+      "engineer",
+      "2026-10-31",
+      "2026-10-30",
+    ],
+    ["2026-11-01", "LU-02", "bypass", "", "trip", "sensor", "shift B", "", "", ""],
+  ],
+}).changes;
 
 /** An answer of each kind that the library gives, from any numbers. */
 export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (given: Given) => unknown])[] = [
@@ -338,5 +383,13 @@ export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (
     "auditPlant",
     ({ amplitude }) => auditPlant(plantOf({ trip: `${amplitude} mm/s rms` }, { trip: "9" })),
   ],
+  ["due check[]", "dueChecks", (g) => dueChecks(checkedPlant(g), { on: "2026-12-01" })],
+  ["bench setting[]", "benchRound", (g) => roundOf(g).settings],
+  ["device left out[]", "benchRound", (g) => roundOf(g).left],
+  ["check result[]", "takeResults", (g) => resultsOf(g).results],
+  ["open result[]", "takeResults", (g) => resultsOf(g).open],
+  ["doubtful period[]", "doubtfulPeriods", (g) => doubtfulPeriods(checkedPlant(g), resultsOf(g).results)],
+  ["plant change[]", "parseChanges", () => recordedChanges],
+  ["change finding[]", "auditChanges", (g) => auditChanges(checkedPlant(g), recordedChanges, { on: "2026-12-01" })],
   ["bypass cost", "bypassCost", () => bypassCost("2oo3", ["rear"])],
 ];

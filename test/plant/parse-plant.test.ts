@@ -95,7 +95,15 @@ describe("cells", () => {
 
   it("an empty cell is not known", () => {
     const [machine] = parsePlant({ heading: ["tag", "kind", "trip", "band"], rows: [["A", "fan", " ", ""]] }).machines;
-    expect(machine).toEqual({ tag: "A", line: 2, machine: { type: "fan" }, settings: {}, device: {}, own: {} });
+    expect(machine).toEqual({
+      tag: "A",
+      line: 2,
+      cells: { tag: "A", kind: "fan" },
+      machine: { type: "fan" },
+      settings: {},
+      device: {},
+      own: {},
+    });
   });
 
   it.each([

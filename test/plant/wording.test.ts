@@ -5,6 +5,7 @@ import { monthsAfter } from "../../src/plant/calendar-day";
 import { machineOfRow } from "../../src/plant/machine-of-row";
 import { requireWidth } from "../../src/plant/plant-headings";
 import { holdWording } from "../refusals/hold-wording";
+import { checkRefusals } from "./check-refusals";
 import { type Cells, plantOf, sound } from "./lists";
 import { routeRefusals } from "./route-refusals";
 
@@ -138,5 +139,6 @@ holdWording("plant", {
   "audit, tables, no list": () => auditPlant(plantOf({}), { schemes: "iso-14694-2003" as never }),
   "audit, a day that is no text": () => auditPlant(plantOf({}), { on: 7 as never }),
   "audit, a day that is none": () => auditPlant(plantOf({}), { on: "2026-02-30" }),
+  ...checkRefusals,
   "audit, an option there is none of": () => auditPlant(plantOf({}), { day: "2026-02-28" } as never),
 });

@@ -15,6 +15,7 @@ import * as signal from "veladis/signal";
 import * as sql from "veladis/sql";
 import * as uncertainty from "veladis/uncertainty";
 import * as vector from "veladis/vector";
+import { plantCheckCalls } from "./plant-check-calls";
 
 /** A device that is knocked. */
 const knocked = {
@@ -871,7 +872,7 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   veladis: amplitudes,
   "veladis/severity": severities,
   "veladis/protection": protections,
-  "veladis/plant": lists,
+  "veladis/plant": [...lists, ...plantCheckCalls],
   "veladis/signal": signals,
   "veladis/chart": charts,
   "veladis/mathjs": calculators,

@@ -47,6 +47,12 @@ const data: Readonly<Record<string, readonly number[]>> = {
   explain: [0],
   toJson: [1],
   auditPlant: [0],
+  dueChecks: [0],
+  benchRound: [0],
+  takeResults: [0],
+  doubtfulPeriods: [0],
+  auditChanges: [0],
+  changeCautions: [0],
 };
 
 const isPlain = (value: unknown): value is Given =>

@@ -16,7 +16,7 @@ export const exitTexts: readonly ExitText[] = [
   { code: exitCodes.done, says: "answered" },
   {
     code: exitCodes.reached,
-    says: "answered, and what --fail-from names is reached: any possible zone that bad or worse, a verdict that is not reliable, such a verdict of a check, or the limit of a gap; or a finding as bad as --fail-on names or worse",
+    says: "answered, and what --fail-from names is reached: any possible zone that bad or worse, a verdict that is not reliable, such a verdict of a check, or the limit of a gap; or what --fail-on names: a finding as bad or worse, a device that is due, readings in doubt",
     options: ["fail-from", "fail-on"],
   },
   {

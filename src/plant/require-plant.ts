@@ -1,0 +1,15 @@
+import { requireGiven, requireShape } from "../core/index";
+import { isParsed } from "./parsed-machines";
+import type { Plant } from "./plant-machine";
+import { plantShape } from "./plant-shape";
+
+/**
+ * The plant itself, as {@link parsePlant} returns it.
+ *
+ * @throws {@link VeladisError} `missing-option` and `wrong-type`
+ */
+export function requirePlant(plant: Plant, parameter = "plant"): Plant {
+  requireGiven(plant, "a plant as parsePlant returns it", { parameter });
+  if (!isParsed(plant.machines)) requireShape(plant, plantShape, parameter);
+  return plant;
+}
