@@ -1,0 +1,45 @@
+import { checkChart } from "../../chart/index";
+import { format } from "../../reading/index";
+import { checkRemarks, signed, toleranceText } from "../../report/index";
+import type { PageCharts } from "./chart-figure";
+import { bullets, section, table } from "./list-parts";
+import type { MachineReport } from "./machine-report";
+import { type Markup, markup } from "./markup";
+import { NARROW } from "./reading-section";
+
+const columns = [
+  { title: "check" },
+  { title: "known" },
+  { title: "showed" },
+  { title: "error" },
+  { title: "tolerance" },
+  { title: "verdict" },
+];
+
+/** The last check against a known vibration: errors against tolerance, and what they mean for the readings since. */
+export function checkSection({ checks, checkNotes, machine }: MachineReport, charts: PageCharts): Markup | undefined {
+  const { check } = machine;
+  const when = check && `On ${check.date}${check.by === undefined ? "" : `, by ${check.by}`}`;
+  const every = machine.interval === undefined ? "" : `; to be checked every ${machine.interval} months`;
+  const rows = checks.map(({ name, check: one }) => [
+    name,
+    format(one.known),
+    format(one.indicated),
+    `${signed(one.errorPercent)} %`,
+    `${toleranceText(one)} ${one.as}`,
+    one.verdict,
+  ]);
+  return section(
+    "check",
+    "Last check of the device",
+    markup`<p>${when ?? "None in the list"}${every}.</p>\n`,
+    checks.length === 0
+      ? undefined
+      : markup`<div class="beside">
+${charts.figure(checkChart({ checks, width: NARROW, height: 180 }))}<div>
+${bullets([...new Set([...checkNotes, ...checks.flatMap(({ check: one }) => checkRemarks(one))])])}</div>
+</div>
+${table("Error against tolerance", columns, rows)}`,
+    checks.length === 0 ? bullets(checkNotes) : undefined,
+  );
+}

@@ -1,0 +1,92 @@
+import { format } from "../../reading/index";
+import { marginOf } from "../print/verdict-parts";
+import { indexScript } from "./index-script";
+import { bullets, section, table } from "./list-parts";
+import { type Markup, markup } from "./markup";
+import { cautionsBox, pageText } from "./page-frame";
+import type { ReportHead } from "./report-head";
+import { countChips, countsOf, many, ORDER, type Standing, standingChip } from "./standing";
+import { zoneStep } from "./zone-chip";
+
+/** A machine on the index, with its page. */
+export interface IndexRow extends Standing {
+  readonly page: string;
+}
+
+const titles = ["machine", "zone", "last reading", "margin", "findings", "alarm, trip", "check of the device"];
+
+function row(one: IndexRow): Markup {
+  const { machine, points, page, due } = one;
+  const { tag, description = "", alarm, trip } = machine;
+  const kind = machine.machine.type ?? "kind not known";
+  const [worst] = points;
+  const verdict = worst?.verdict;
+  const { error, warning, note } = countsOf(one);
+  const level = error > 0 ? "error" : warning > 0 ? "warning" : note > 0 ? "note" : "none";
+  const reading = worst && `${worst.point !== "" ? `${worst.point} ` : ""}${worst.written}`;
+  const words = [tag, description, kind].join(" ").toLowerCase();
+  const sorts = [
+    verdict === undefined ? "" : zoneStep(verdict),
+    verdict === undefined ? "" : verdict.margin.ratio === 0 ? "" : 1 / verdict.margin.ratio,
+    error * 1e6 + warning * 1e3 + note,
+  ] as const;
+  const set = [alarm, trip].map((level) => (level === undefined ? "-" : format(level))).join(", ");
+  return markup`<tr data-words="${words}" data-zone="${verdict?.zone ?? "not read"}" data-worst="${level}" data-kind="${kind}" data-check="${due.state}">
+<th scope="row" data-sort="${tag}"><a class="tag" href="${page}">${tag}</a><span class="said">${[description, kind].filter(Boolean).join("; ")}</span></th>
+<td data-sort="${sorts[0]}">${standingChip(one)}</td>
+<td data-name="last reading">${reading}</td>
+<td data-name="margin" data-sort="${sorts[1]}">${verdict && marginOf(verdict, 3)}</td>
+<td data-sort="${sorts[2]}">${countChips(one)}</td>
+<td data-name="alarm, trip">${set}</td>
+<td data-name="check" data-sort="${due.day ?? ""}">${due.state}${due.day && `, ${due.day}`}</td>
+</tr>
+`;
+}
+
+/** The index of a report: every machine, worst first, whole without a script. */
+export function indexPage(head: ReportHead, rows: readonly IndexRow[]): string {
+  const { name, on, from, refused, strangers } = head;
+  const count = (is: (one: IndexRow) => boolean): number => rows.filter(is).length;
+  const told = [
+    [many(count(({ points: [worst] }) => worst !== undefined && zoneStep(worst.verdict) === 3), "machine"), "in the worst zone"],
+    [many(count((one) => countsOf(one).error > 0), "machine"), "with an error in the list"],
+    [many(count(({ due }) => due.isDue), "device"), "to be checked"],
+    [many(count(({ points }) => points.length === 0), "machine"), "not read"],
+    [many(new Set(refused.map(({ line }) => line)).size, "row"), "refused: no answer for them"],
+  ] as const;
+  const unread = rows.filter(({ points }) => points.length === 0).map(({ machine }) => machine.tag);
+  const body = markup`<header>
+<p class="over">State of the protection on ${on}</p>
+<h1>${name}</h1>
+<ul class="standing">
+${told.map(([many, what]) => markup`<li><strong>${many}</strong> ${what}</li>\n`)}</ul>
+</header>
+<main>
+${cautionsBox()}${section(
+    "refused",
+    "Refused rows",
+    refused.length === 0
+      ? undefined
+      : table(
+          "What could not be read: no verdict is given for these",
+          ["file", "line", "tag", "column", "why"].map((title) => ({ title })),
+          refused.map(({ file, line, tag, column, message }) => [file, `${line}`, tag, column ?? "the row", message]),
+        ),
+    bullets(strangers),
+  )}<section id="machines">
+<h2>Machines</h2>
+<p class="aside">${ORDER}</p>
+<p class="count">${many(rows.length, "machine")}</p>
+<table class="machines">
+<thead><tr>${titles.map((title) => markup`<th scope="col">${title}</th>`)}</tr></thead>
+<tbody>
+${rows.map(row)}</tbody>
+</table>
+</section>
+${section("unread", "Not read", unread.length === 0 ? undefined : markup`<p>${rows.length === unread.length ? "No machine was read: no route was given, or none of its tags is on the list." : `No reading on the route: ${unread.join(", ")}.`}</p>\n`)}</main>
+<footer>
+<p>Made from ${from.join(", ")}. What is said of a machine stands on its own page, with its sources.</p>
+</footer>
+`;
+  return pageText({ title: `${name}: state of the protection on ${on}`, script: indexScript, body });
+}
