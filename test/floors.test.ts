@@ -30,6 +30,7 @@ const floors: Record<string, number> = {
   report: 8,
   chart: 8,
   sql: 7,
+  plant: 7,
   json: 8,
   repl: 9,
   // The command starts the REPL and reads its sentences.
@@ -54,7 +55,7 @@ const TOP = 5;
 const packages: Record<string, RegExp> = {
   chart: /^d3-(scale|shape)$/,
   repl: /^mathjs(\/number)?$/,
-  cli: /^(@resvg\/resvg-js|csv-parse|hyparquet|hyparquet-writer|node:.*)$/,
+  cli: /^(@resvg\/resvg-js|csv-parse|hyparquet|hyparquet-writer|read-excel-file\/node|node:.*)$/,
 };
 
 const imports: Imports = new Map(

@@ -1,19 +1,23 @@
 import { version } from "../../package.json";
-import { unknownName, VeladisError } from "../core/index";
-import { isCommand, runCommand } from "./commands/index";
-import { type CommandName, pages } from "./commands/pages";
+import { VeladisError } from "../core/index";
+import { runCommand } from "./commands/index";
+import { type NamedCommand, namedCommand, unknownCommand } from "./commands/named-command";
+import { pages } from "./commands/pages";
 import type { Io } from "./input/io";
 import { exitCodes } from "./print/exit-codes";
 import { failureText } from "./print/failure";
 import { terminalIo } from "./terminal-io";
 
-/** The help of a command; of none by name, that of `convert` with the list of all. */
-async function helpFor(name: CommandName | undefined): Promise<string> {
-  const { helpText, overviewText } = await import("./options/help-text");
-  const page = helpText(await pages[name ?? "convert"]());
-  if (name !== undefined) return page;
+/** The help of a command, or the list of a group; of neither, the help of `convert` with the list of all. */
+async function helpFor({ name, group }: NamedCommand): Promise<string> {
+  const { groupText, helpText, overviewText } = await import("./options/help-text");
   const all = Object.entries(pages).map(async ([one, load]) => [one, await load()] as const);
-  return page + overviewText(await Promise.all(all));
+  if (group !== undefined) {
+    const { commandGroups } = await import("./commands/command-groups");
+    return groupText(group, commandGroups[group], await Promise.all(all));
+  }
+  const page = helpText(await pages[name ?? "convert"]());
+  return name === undefined ? page + overviewText(await Promise.all(all)) : page;
 }
 
 /** Whether help is asked for; what stands behind `--` are texts. */
@@ -22,17 +26,11 @@ function asksHelp(args: readonly string[]): boolean {
   return options.includes("--help") || options.includes("-h");
 }
 
-/** Refuses a word that names no command; a reading begins with a number. */
-function unknownCommand(word: string): VeladisError {
-  const names = new Map([...Object.keys(pages), "help", "version"].map((name) => [name, name]));
-  const expected = 'a command, which veladis --help lists, or a reading such as "4.1 mm/s rms to in/s pk"';
-  return unknownName("unknown-option", expected, word, [names, pages]);
-}
-
-/** The command whose help is asked for behind `help`; none for the list of all. */
-function helpedCommand(word: string | undefined): CommandName | undefined {
-  if (isCommand(word)) return word;
-  if (word === undefined || word.startsWith("-")) return undefined;
+/** The command or group whose help is asked for behind `help`; neither for the list of all. */
+function helped(words: readonly string[]): NamedCommand {
+  const named = namedCommand(words);
+  const [word] = named.rest;
+  if (named.name !== undefined || named.group !== undefined || word === undefined || word.startsWith("-")) return named;
   throw unknownCommand(word);
 }
 
@@ -53,17 +51,16 @@ export async function run(args: readonly string[], given: Io): Promise<number> {
       return await (await import("./calculator/start-calculator")).startCalculator(args, io);
     }
     if (args[0] === "help") {
-      await io.out(await helpFor(helpedCommand(args[1])));
+      await io.out(await helpFor(helped(args.slice(1))));
       return exitCodes.done;
     }
-    const name = isCommand(args[0]) ? args[0] : undefined;
-    const rest = name === undefined ? args : args.slice(1);
-    if (asksHelp(rest)) {
-      await io.out(await helpFor(name));
+    const named = namedCommand(args);
+    if (named.group !== undefined || asksHelp(named.rest)) {
+      await io.out(await helpFor(named));
       return exitCodes.done;
     }
-    if (name === undefined && isWord(args[0])) throw unknownCommand(args[0]);
-    return await runCommand(name ?? "convert", rest, io);
+    if (named.name === undefined && isWord(args[0])) throw unknownCommand(args[0]);
+    return await runCommand(named.name ?? "convert", named.rest, io);
   } catch (error) {
     if (!(error instanceof VeladisError)) throw error;
     io.err(failureText(error, args.includes("--json")));

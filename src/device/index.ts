@@ -2,6 +2,7 @@ export { bandResponse, type DeviceBand } from "./band-response";
 export { type Device, deviceType, requireDevice, roundings } from "./device";
 export { deviceSettings } from "./device-settings";
 export { loopUse } from "./loop-use";
+export { multiplierOfText } from "./multiplier-of-text";
 export {
   coils,
   contacts,

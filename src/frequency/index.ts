@@ -1,3 +1,4 @@
+export { bandOfText } from "./band-of-text";
 export {
   type FrequencyUnit,
   type FrequencyUnitFacts,

@@ -54,6 +54,8 @@ export interface PlantMachine {
   readonly device: Device;
   readonly baseline?: RecordedBaseline;
   readonly check?: RecordedCheck;
+  /** The largest error allowed, also of a device that was never checked. */
+  readonly tolerance?: string;
   /** Months from one check to the next. */
   readonly interval?: number;
   /** Cells of columns that are none of the list's, by heading. */

@@ -12,6 +12,7 @@ export type { FormatOptions } from "./format-options";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
 export { isLevelType } from "./is-level-type";
 export { isReading } from "./is-reading";
+export { limitsListed } from "./limits-listed";
 export { linearType } from "./linear-type";
 export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { ownHistory } from "./own-history";

@@ -11,7 +11,7 @@ const following = (...words: string[]): Promise<string[]> => completions(words, 
 
 describe("what can follow", () => {
   it("at first a command, or an option of the one that needs no name", async () => {
-    expect(await following("")).toEqual(Object.keys(pages));
+    expect(await following("")).toEqual([...new Set(Object.keys(pages).map((name) => name.split(" ")[0]))]);
     expect(await following("s")).toEqual(["schemes", "sql", "setpoints", "simulate", "shock", "sum"]);
     expect(await following("--dig")).toEqual(["--digits"]);
   });

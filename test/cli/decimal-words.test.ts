@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterAll, describe, expect, it } from "vitest";
-import { pointedWords } from "../../src/cli/delimited/decimal-words";
+import { pointedWords } from "../../src/core/index";
 import { parseMachine } from "../../src/severity/index";
 import { veladis } from "./in-process";
 

@@ -56,7 +56,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const helpOf = async (name: string): Promise<string> => (await veladis([name, "--help"])).out;
+const helpOf = async (name: string): Promise<string> => (await veladis([...name.split(" "), "--help"])).out;
 
 describe.each(all)("the help of %s", (name, page) => {
   it("has no line above 100 columns, and no space at the end of one", async () => {

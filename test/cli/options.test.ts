@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bandOption } from "../../src/cli/options/option-values";
+import { bandOfText } from "../../src/frequency/index";
 import { detectors, units } from "../../src/index";
 import { veladis } from "./in-process";
 
@@ -14,7 +14,7 @@ describe("a band is written alike for every command", () => {
     ["1e1-1e+3", [10, 1000]],
     ["1e-1 to 10 Hz", [0.1, 10]],
   ])("%s", (written, band) => {
-    expect(bandOption(written)).toEqual(band);
+    expect(bandOfText(written)).toEqual(band);
   });
 
   it.each([
@@ -23,7 +23,7 @@ describe("a band is written alike for every command", () => {
     ["low-1000", "not-a-number"],
     ["10-1000 kg", "unknown-frequency-unit"],
   ])("%s is refused as %s", (written, code) => {
-    expect(() => bandOption(written)).toThrow(expect.objectContaining({ code }));
+    expect(() => bandOfText(written)).toThrow(expect.objectContaining({ code }));
   });
 
   it("serves setpoints, plan and overall", async () => {

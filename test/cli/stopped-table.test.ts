@@ -25,7 +25,7 @@ describe("a run of `table` in a process that is stopped", () => {
       ...{ entryPoints, outdir: folder, bundle: true, format: "esm" },
       ...{
         platform: "node",
-        external: ["hyparquet", "hyparquet-writer", "mathjs", "@resvg/resvg-js"],
+        external: ["hyparquet", "hyparquet-writer", "mathjs", "@resvg/resvg-js", "read-excel-file"],
         logLevel: "error",
       },
       banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },

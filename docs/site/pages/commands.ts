@@ -32,7 +32,7 @@ function commandSection(name: string, command: CommandPage): string[] {
 /** The command, with every option of each of its commands, from the rows that its help is made of. */
 export async function commandReference(): Promise<Record<string, string>> {
   const all = await Promise.all(Object.entries(pages).map(async ([name, load]) => [name, await load()] as const));
-  const overview = all.map(([name, { summary }]) => [`[${name}](#${name})`, summary]);
+  const overview = all.map(([name, { summary }]) => [`[${name}](#${name.replaceAll(" ", "-")})`, summary]);
   return {
     "commands.md": page("The command", [
       `\`veladis\` alone opens [the calculator](../guides/calculator.md). \`veladis <command> --help\` prints a section of this page. ${MADE}`,

@@ -28,13 +28,9 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   balance: async () => (await import("./balance")).printBalance,
   resolution: async () => (await import("./resolution")).printResolution,
   sum: async () => (await import("./sum")).printSum,
+  "plant template": async () => (await import("./plant-template")).printTemplate,
   completion: async () => (await import("./completion")).printCompletion,
 };
-
-/** Whether a text is the name of a command. */
-export function isCommand(name: string | undefined): name is CommandName {
-  return Object.hasOwn(pages, name ?? "");
-}
 
 /** Runs a command with the arguments behind its name; resolves to the exit code. */
 export async function runCommand<Name extends CommandName>(

@@ -1,6 +1,6 @@
 import { convertAmplitude } from "../../amplitude/index";
 import { parseNumeral, VeladisError } from "../../core/index";
-import { frequency } from "../../frequency/index";
+import { bandOfText, frequency } from "../../frequency/index";
 import { type Amplitude, format, parsedType, significant } from "../../reading/index";
 import { type Band, noiseBandwidth, type WindowName, windowName, windowWeights } from "../../signal/index";
 import { accountText } from "../delimited/account-text";
@@ -13,7 +13,7 @@ import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import { onlyColumn } from "../options/only-column";
 import type { ParsedOptions } from "../options/option-row";
-import { bandOption, digitsOf } from "../options/option-values";
+import { digitsOf } from "../options/option-values";
 import { requireFitting } from "../options/options-beside";
 import { ordersOption, requireSpeed } from "../options/orders-option";
 import { tellingOption } from "../options/telling-option";
@@ -89,7 +89,7 @@ export async function printLines(given: ParsedOptions<typeof overallPage.options
   });
   requireGapless(values);
   const judge = await judgeAsked(values, io, type.unit);
-  const band: Band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
+  const band: Band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOfText(values.band);
   const bandwidth = values["noise-bandwidth"];
   const settings: LinesSettings = {
     type,

@@ -1,5 +1,6 @@
 import { convertAmplitude } from "../../amplitude/index";
 import { shown, VeladisError } from "../../core/index";
+import { bandOfText } from "../../frequency/index";
 import { format, parsedType, significant, typeOf } from "../../reading/index";
 import { densityUnit, profileOverall, profileSlopes } from "../../signal/index";
 import type { UnitSymbol } from "../../units/index";
@@ -13,7 +14,7 @@ import { namedFile } from "../input/open-file";
 import { saysDbAnOctave } from "../input/slope-heading";
 import { onlyColumn } from "../options/only-column";
 import type { ParsedOptions } from "../options/option-row";
-import { bandOption, digitsOf } from "../options/option-values";
+import { digitsOf } from "../options/option-values";
 import { requireFitting } from "../options/options-beside";
 import { isParquet } from "../parquet/written-parquet";
 import { exitCodes } from "../print/exit-codes";
@@ -85,7 +86,7 @@ export async function printProfile(given: ParsedOptions<typeof overallPage.optio
     },
   });
   const whole = pointsOf(rows);
-  const points = values.band === undefined ? whole : bandOfProfile(whole, bandOption(values.band));
+  const points = values.band === undefined ? whole : bandOfProfile(whole, bandOfText(values.band));
   const unit = squared.includes("/") ? `(${squared})2/Hz` : `${squared}2/Hz`;
   const asked = (values.to ?? typeOf(squared, "rms").type).split(",").map(parsedType);
   const levels = asked.map(({ unit: as, detector }) =>

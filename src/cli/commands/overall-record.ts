@@ -1,6 +1,6 @@
 import { convertAmplitude } from "../../amplitude/index";
 import { parseNumeral, VeladisError } from "../../core/index";
-import { frequency } from "../../frequency/index";
+import { bandOfText, frequency } from "../../frequency/index";
 import { type AmplitudeType, format, parsedType, type ReadingType, significant } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
@@ -10,7 +10,7 @@ import { namedFile } from "../input/open-file";
 import { isReached } from "../options/fail-from";
 import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
-import { bandOption, digitsOf, requireOption } from "../options/option-values";
+import { digitsOf, requireOption } from "../options/option-values";
 import { ordersOption, requireSpeed } from "../options/orders-option";
 import { tellingOption, toldOption } from "../options/telling-option";
 import { exitCodes } from "../print/exit-codes";
@@ -83,7 +83,7 @@ export async function printRecord(
   requireSpeed(values);
   const full = fullAnswer(values);
   const judge = await judgeAsked(values, io, unit);
-  const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
+  const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOfText(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { format: stored, endian, scale, time, resample } = values;
   const written = writtenAs(values);

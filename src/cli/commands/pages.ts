@@ -1,7 +1,10 @@
 import type { CommandPage } from "../options/command-page";
 import { convertPage } from "./convert-page";
 
-/** The pages of all commands by name, each loaded when it is asked for. To add a command, add its page here. */
+/**
+ * The pages of all commands by name, each loaded when it is asked for. To add a command, add its page here; of
+ * one of two words, the first stands in `command-groups.ts`.
+ */
 export const pages = {
   // the command that one line needs, so it is there from the start
   convert: async () => convertPage,
@@ -20,6 +23,7 @@ export const pages = {
   balance: async () => (await import("./balance-page")).balancePage,
   resolution: async () => (await import("./resolution-page")).resolutionPage,
   sum: async () => (await import("./sum-page")).sumPage,
+  "plant template": async () => (await import("./plant-template-page")).plantTemplatePage,
   completion: async () => (await import("./completion-page")).completionPage,
 } as const satisfies Record<string, () => Promise<CommandPage>>;
 

@@ -1,5 +1,5 @@
 import { parseNumeral, VeladisError } from "../../core/index";
-import { frequency } from "../../frequency/index";
+import { bandOfText, frequency } from "../../frequency/index";
 import {
   type BenchSettings,
   type BenchStep,
@@ -11,7 +11,7 @@ import {
 } from "../../verification/index";
 import type { Io } from "../input/io";
 import type { ParsedOptions } from "../options/option-row";
-import { bandOption, parts, requireOption } from "../options/option-values";
+import { parts, requireOption } from "../options/option-values";
 import { shakerOption } from "../options/shaker-option";
 import { sheetFacts } from "../options/sheet-facts";
 import { sheetText } from "../options/sheet-option";
@@ -35,7 +35,7 @@ function mass(value: string | undefined): string | undefined {
 function settingsOf(given: GivenPlan): BenchSettings {
   const { values } = given;
   const source = signalSource(values);
-  const [low, high] = values.band === undefined ? [] : bandOption(values.band);
+  const [low, high] = values.band === undefined ? [] : bandOfText(values.band);
   const load = mass(values.load);
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {

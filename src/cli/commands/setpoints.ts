@@ -1,19 +1,18 @@
-import { parseNumeral } from "../../core/index";
+import { parseNumeral, pointedWords } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
-import { type Amplitude, format } from "../../reading/index";
+import { bandOfText } from "../../frequency/index";
+import { type Amplitude, format, limitsListed } from "../../reading/index";
 import { askedWarnings, fixedHertz, type Proposal, proposeSetpoints } from "../../setpoints/index";
 import { parseMachine } from "../../severity/index";
-import { pointedWords } from "../delimited/decimal-words";
 import { leftOutText } from "../input/bad-rows";
 import { columnsText } from "../input/column-read";
 import type { Io } from "../input/io";
 import { longestGapText } from "../input/longest-gap";
 import { seriesData, seriesText } from "../input/series-told";
 import { confirmedOption } from "../options/confirmed-option";
-import { limitsListed, requireLimitsAlone } from "../options/limits-option";
+import { requireLimitsAlone } from "../options/limits-option";
 import { namedScheme } from "../options/named-scheme";
 import type { ParsedOptions, Values } from "../options/option-row";
-import { bandOption } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { signalSource, vibrationOf } from "../options/signal-options";
 import { cautionsText } from "../print/cautions-text";
@@ -38,7 +37,7 @@ function ruleOf(name: string): "api shaft" {
 
 function deviceOf(values: Said): Device {
   const { step, lowest, highest, band, rounds } = values;
-  const [low, high] = band === undefined ? [] : bandOption(band);
+  const [low, high] = band === undefined ? [] : bandOfText(band);
   return {
     ...(step !== undefined && { step }),
     ...(lowest !== undefined && { lowest }),

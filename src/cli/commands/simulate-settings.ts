@@ -1,5 +1,5 @@
 import { parseNumeral, shown, VeladisError } from "../../core/index";
-import type { TripSettings } from "../../device/index";
+import { multiplierOfText, type TripSettings } from "../../device/index";
 import type { TripCommand, TripCommandName } from "../../trip/index";
 import { writtenAs } from "../delimited/written-as";
 import type { CsvLevelsOptions } from "../input/csv-levels";
@@ -38,23 +38,6 @@ export function commandsOf(list: string | undefined): TripCommand[] {
   });
 }
 
-function multiplierOf(written: string | undefined): Pick<TripSettings, "multiplier"> {
-  if (written === undefined) return {};
-  const [factor, seconds, ...more] = written.split(/\s+for\s+/);
-  if (factor === undefined || seconds === undefined || more.length > 0) {
-    throw new VeladisError("syntax", {
-      expected: 'a factor and a time in s, such as "2 for 30"',
-      received: shown(written),
-    });
-  }
-  return {
-    multiplier: {
-      factor: parseNumeral(factor, "a factor"),
-      seconds: parseNumeral(seconds.replace(/\s*s$/, ""), "a time in s"),
-    },
-  };
-}
-
 /** The delays that are tried, in s. */
 export function delaysOf(given: GivenHistory): number[] {
   return parts(requireOption(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
@@ -71,7 +54,7 @@ export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
     timerResets: timerResets[hasTimer ? requireOption(given, "timer-resets") : (values["timer-resets"] ?? "threshold")],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
     startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),
-    ...multiplierOf(values.multiplier),
+    ...(values.multiplier !== undefined && { multiplier: multiplierOfText(values.multiplier) }),
     contact: relay.contact as TripSettings["contact"],
     coil: relay.coil as TripSettings["coil"],
   };

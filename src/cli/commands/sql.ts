@@ -1,4 +1,4 @@
-import { parseNumeral, VeladisError, visibleLines } from "../../core/index";
+import { parseNumeral, pointedWords, VeladisError, visibleLines } from "../../core/index";
 import {
   type MachinesToSqlOptions,
   machinesToSql,
@@ -9,7 +9,6 @@ import {
   toSql,
 } from "../../sql/index";
 import { accountText } from "../delimited/account-text";
-import { pointedWords } from "../delimited/decimal-words";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { machineList } from "../input/machine-list";

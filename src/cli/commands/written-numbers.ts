@@ -1,5 +1,4 @@
-import { plainNumerals } from "../../core/index";
-import { pointedWords } from "../delimited/decimal-words";
+import { plainNumerals, pointedWords } from "../../core/index";
 import type { ParsedOptions } from "../options/option-row";
 import { signalSource } from "../options/signal-options";
 import type { judgePage } from "./judge-page";

@@ -1,7 +1,6 @@
-import { shown, VeladisError } from "../../core/index";
+import { pointedWords, shown, VeladisError } from "../../core/index";
 import type { NamedMachine, RefusedMachine } from "../../sql/index";
 import { columnIndex } from "../delimited/column-index";
-import { pointedWords } from "../delimited/decimal-words";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { WrittenAs } from "../delimited/written-as";
 import { openFile } from "./open-file";

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../../core/index";
+import { midnight, shown, VeladisError } from "../../core/index";
 
 /** Which number of a date such as `03/04/2026` comes first. */
 export type DateOrder = "day-first" | "month-first";
@@ -28,13 +28,6 @@ export function sinceMidnight(clock = "00:00", half = ""): number {
   return (hour * 3600 + minutes * 60 + seconds) * 1e6 + Math.round(fraction * 1e6);
 }
 
-/** Microseconds since 1970 at the midnight a date begins with; NaN for a day that no calendar has. */
-function midnight(year: number, month: number, day: number): number {
-  const date = new Date(Date.UTC(year, month - 1, day));
-  const isReal = date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
-  return isReal ? date.getTime() * 1000 : Number.NaN;
-}
-
 /** Microseconds that a zone is ahead of UTC; NaN for one that there is not. */
 function ahead(zone: string): number {
   if (zone === "" || zone === "Z") return 0;
@@ -45,7 +38,7 @@ function ahead(zone: string): number {
 function datesOf(cell: string): WrittenDate | undefined {
   const [, year, month, day, clock, zone = ""] = yearFirst.exec(cell) ?? [];
   if (year !== undefined) {
-    const at = midnight(Number(year), Number(month), Number(day)) + sinceMidnight(clock) - ahead(zone);
+    const at = 1000 * midnight(Number(year), Number(month), Number(day)) + sinceMidnight(clock) - ahead(zone);
     const form = `year first, ${clock === undefined ? "no time" : `a time ${zone === "" ? "without" : "with"} its zone`}`;
     return { form, at: { "day-first": at, "month-first": at }, zone };
   }
@@ -53,8 +46,8 @@ function datesOf(cell: string): WrittenDate | undefined {
   if (first === undefined) return undefined;
   const later = sinceMidnight(time, half);
   const at = {
-    "day-first": midnight(Number(last), Number(second), Number(first)) + later,
-    "month-first": midnight(Number(last), Number(first), Number(second)) + later,
+    "day-first": 1000 * midnight(Number(last), Number(second), Number(first)) + later,
+    "month-first": 1000 * midnight(Number(last), Number(first), Number(second)) + later,
   };
   const clockForm = time === undefined ? "no time" : half === undefined ? "a time" : "a time with AM or PM";
   return { form: `year last with ${sign}, ${clockForm}`, at, zone: "" };

@@ -35,13 +35,16 @@ export async function completions(words: readonly string[], pages: Pages): Promi
     .map((word) => (word === "=" ? "" : word))
     .reverse();
   const before = back.reverse();
-  const named = before[0] !== undefined && Object.hasOwn(pages, before[0]);
-  const page = await (pages[named ? (before[0] as string) : "convert"] as Pages[string])();
+  const all = Object.keys(pages);
+  const starting = (words: readonly string[]): string[] => words.filter((word) => word.startsWith(typed));
+  const seconds = all.filter((name) => name.startsWith(`${before[0]} `)).map((name) => name.split(" ")[1] as string);
+  if (before.length === 1 && seconds.length > 0) return starting(typed.startsWith("-") ? ["--help"] : seconds);
+  const named = [before.slice(0, 2).join(" "), before[0] ?? ""].find((name) => Object.hasOwn(pages, name));
+  const page = await (pages[named ?? "convert"] as Pages[string])();
   const row = openOption(page, before.at(-1));
-  const starting = (all: readonly string[]): string[] => all.filter((word) => word.startsWith(typed));
   if (before.includes("--")) return [];
   if (row !== undefined) return starting(await wordsOf(row));
   if (typed.startsWith("-")) return starting(optionsLeft(page, before));
-  if (before.length === 0) return starting(Object.keys(pages));
+  if (before.length === 0) return starting([...new Set(all.map((name) => name.split(" ")[0] as string))]);
   return starting(page.texts === undefined ? optionsLeft(page, before) : await wordsOf(page.texts));
 }

@@ -28,7 +28,7 @@ function remarksText(file: string, remarks: number, json: boolean): string {
 }
 
 /** The built-in schemes and those in files that are named, which stand in the place of a built-in one with their id. */
-async function schemesBeside(names: readonly string[]): Promise<readonly Scheme[]> {
+export async function schemesBeside(names: readonly string[]): Promise<readonly Scheme[]> {
   const { builtInSchemes } = await import("../../severity/index");
   const read = await Promise.all([...new Set(names)].map(ownScheme));
   const own = read.filter((scheme) => scheme !== undefined);

@@ -74,14 +74,32 @@ export function helpText(page: CommandPage): string {
   ].join("");
 }
 
+/** Commands by name, a line or two each. */
+function commandRows(pages: readonly (readonly [name: string, page: CommandPage])[]): string {
+  const width = Math.max(...pages.map(([name]) => name.length));
+  return pages
+    .map(([name, { summary }]) => wrapped(summary, " ".repeat(width + 4), `  ${name.padEnd(width)}  `))
+    .join("");
+}
+
+/** What a group of commands is for, with the list of them. */
+export function groupText(
+  group: string,
+  says: string,
+  pages: readonly (readonly [name: string, page: CommandPage])[],
+): string {
+  const own = pages.filter(([name]) => name.startsWith(`${group} `));
+  const head = `commands (veladis ${group} <command> --help tells more)`;
+  return `veladis ${group} <command>\n\n${wrapped(says)}\n${head}\n${commandRows(own)}`;
+}
+
 /** The list of all commands, a line or two each. */
 export function overviewText(pages: readonly (readonly [name: string, page: CommandPage])[]): string {
   const width = Math.max(...pages.map(([name]) => name.length));
-  const rows = pages.map(([name, { summary }]) => wrapped(summary, " ".repeat(width + 4), `  ${name.padEnd(width)}  `));
   const head = "commands (veladis <command> --help tells more; veladis alone opens the calculator)";
   const about = [
     ["help", "this page; help <command> is that of a command, as <command> --help"],
     ["version", "the version, as --version"],
   ].map(([name = "", text]) => `  ${name.padEnd(width)}  ${text}\n`);
-  return `\n${head}\n${[...rows, ...about].join("")}\n${exitLines(exitTexts)}`;
+  return `\n${head}\n${commandRows(pages)}${about.join("")}\n${exitLines(exitTexts)}`;
 }

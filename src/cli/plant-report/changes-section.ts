@@ -2,7 +2,7 @@ import { section, table } from "./list-parts";
 import type { MachineReport } from "./machine-report";
 import { type Markup, markup } from "./markup";
 
-const columns = ["date", "what", "reason", "by", "open"].map((title) => ({ title }));
+const titles = ["date", "what", "reason", "by", "open"];
 
 /** The record of changes of this machine, the last first. */
 export function changesSection({ changes }: MachineReport): Markup | undefined {
@@ -14,5 +14,5 @@ export function changesSection({ changes }: MachineReport): Markup | undefined {
     by,
     open === "" ? "" : markup`<strong>${open}</strong>`,
   ]);
-  return section("changes", "Record of changes", table("Changes and bypasses, the last first", columns, rows));
+  return section("changes", "Record of changes", table("Changes and bypasses, the last first", titles, rows, ["date"]));
 }

@@ -7,14 +7,7 @@ import type { MachineReport } from "./machine-report";
 import { type Markup, markup } from "./markup";
 import { NARROW } from "./reading-section";
 
-const columns = [
-  { title: "check" },
-  { title: "known" },
-  { title: "showed" },
-  { title: "error" },
-  { title: "tolerance" },
-  { title: "verdict" },
-];
+const titles = ["check", "known", "showed", "error", "tolerance", "verdict"];
 
 /** The last check against a known vibration: errors against tolerance, and what they mean for the readings since. */
 export function checkSection({ checks, checkNotes, machine }: MachineReport, charts: PageCharts): Markup | undefined {
@@ -39,7 +32,7 @@ export function checkSection({ checks, checkNotes, machine }: MachineReport, cha
 ${charts.figure(checkChart({ checks, width: NARROW, height: 180 }))}<div>
 ${bullets([...new Set([...checkNotes, ...checks.flatMap(({ check: one }) => checkRemarks(one))])])}</div>
 </div>
-${table("Error against tolerance", columns, rows)}`,
+${table("Error against tolerance", titles, rows, titles)}`,
     checks.length === 0 ? bullets(checkNotes) : undefined,
   );
 }

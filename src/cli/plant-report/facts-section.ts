@@ -25,6 +25,13 @@ function factText(value: unknown): string {
     .join(", ");
 }
 
+/** A speed as a nameplate has it. */
+function speedText(value: unknown): string {
+  if (typeof value !== "object" || value === null) return String(value);
+  if ("from" in value && "to" in value) return `${speedText(value.from)} to ${speedText(value.to)}`;
+  return "hertz" in value ? `${Number((60 * Number(value.hertz)).toPrecision(6))} r/min` : factText(value);
+}
+
 /** A key in words: `shaftHeight` as shaft height. */
 function spaced(key: string): string {
   return key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
@@ -38,7 +45,7 @@ function nameplateRows({ machine, startUp, coastDown }: PlantMachine): Row[] {
   const { assumedFacts, notUnderstood, type, ...given } = machine;
   return [
     ["kind", type],
-    ...Object.entries(given).map(([key, value]): Row => [spaced(key), value === undefined ? undefined : factText(value)]),
+    ...Object.entries(given).map(([key, value]): Row => [spaced(key), value && (key === "speed" ? speedText(value) : factText(value))]),
     ["starts up in", seconds(startUp)],
     ["coasts down in", seconds(coastDown)],
   ];

@@ -13,7 +13,7 @@ export interface IndexRow extends Standing {
   readonly page: string;
 }
 
-const titles = ["machine", "zone", "last reading", "margin", "findings", "alarm, trip", "check of the device"];
+const titles = ["machine", "zone", "last reading", "findings", "alarm, trip", "check of the device"];
 
 function row(one: IndexRow): Markup {
   const { machine, points, page, due } = one;
@@ -30,15 +30,14 @@ function row(one: IndexRow): Markup {
     verdict === undefined ? "" : verdict.margin.ratio === 0 ? "" : 1 / verdict.margin.ratio,
     error * 1e6 + warning * 1e3 + note,
   ] as const;
-  const set = [alarm, trip].map((level) => (level === undefined ? "-" : format(level))).join(", ");
+  const set = [alarm, trip].map((level) => (level === undefined ? "none" : format(level)));
   return markup`<tr data-words="${words}" data-zone="${verdict?.zone ?? "not read"}" data-worst="${level}" data-kind="${kind}" data-check="${due.state}">
 <th scope="row" data-sort="${tag}"><a class="tag" href="${page}">${tag}</a><span class="said">${[description, kind].filter(Boolean).join("; ")}</span></th>
 <td data-sort="${sorts[0]}">${standingChip(one)}</td>
-<td data-name="last reading">${reading}</td>
-<td data-name="margin" data-sort="${sorts[1]}">${verdict && marginOf(verdict, 3)}</td>
+<td data-sort="${sorts[1]}">${reading !== undefined && markup`<span class="said-first">${reading}</span><span class="said">${verdict && marginOf(verdict, 3)}</span>`}</td>
 <td data-sort="${sorts[2]}">${countChips(one)}</td>
-<td data-name="alarm, trip">${set}</td>
-<td data-name="check" data-sort="${due.day ?? ""}">${due.state}${due.day && `, ${due.day}`}</td>
+<td data-name="alarm, trip">${set.map((level) => markup`<span class="line">${level}</span> `)}</td>
+<td data-name="check" data-sort="${due.day ?? ""}">${due.state}${due.day && markup` <span class="line">${due.day}</span>`}</td>
 </tr>
 `;
 }
@@ -69,8 +68,9 @@ ${cautionsBox()}${section(
       ? undefined
       : table(
           "What could not be read: no verdict is given for these",
-          ["file", "line", "tag", "column", "why"].map((title) => ({ title })),
+          ["file", "line", "tag", "column", "why"],
           refused.map(({ file, line, tag, column, message }) => [file, `${line}`, tag, column ?? "the row", message]),
+          ["line"],
         ),
     bullets(strangers),
   )}<section id="machines">
@@ -88,5 +88,5 @@ ${section("unread", "Not read", unread.length === 0 ? undefined : markup`<p>${ro
 <p>Made from ${from.join(", ")}. What is said of a machine stands on its own page, with its sources.</p>
 </footer>
 `;
-  return pageText({ title: `${name}: state of the protection on ${on}`, script: indexScript, body });
+  return pageText({ kind: "index", title: `${name}: state of the protection on ${on}`, script: indexScript, body });
 }

@@ -4,7 +4,7 @@ import { bullets, section, table } from "./list-parts";
 import type { MachineReport } from "./machine-report";
 import { type Markup, markup } from "./markup";
 
-const columns = [{ title: "limit" }, { title: "level" }, { title: "how it is known" }, { title: "source" }];
+const titles = ["limit", "level", "how it is known", "source"];
 
 /** The limits of each table that is for the machine, with grade and source. */
 export function limitsSection({ limits }: MachineReport, sources: CitedSources): Markup | undefined {
@@ -15,7 +15,7 @@ export function limitsSection({ limits }: MachineReport, sources: CitedSources):
       provenances[source.provenance].text,
       sources.cite(source),
     ]);
-    return markup`${table(title, columns, cells)}${bullets(notes)}`;
+    return markup`${table(title, titles, cells, ["limit", "level"])}${bullets(notes)}`;
   });
   return section("limits", "Limits", ...parts);
 }

@@ -18,27 +18,31 @@ ${texts.map((text) => markup`<li>${text}</li>\n`)}</ul>
 `;
 }
 
-/** A column of a table: numbers stand at the right. */
-export interface Column {
-  readonly title: string;
-  readonly number?: true;
-}
+/** A cell of a table: a text, or markup. */
+export type Cell = string | Markup;
 
-/** A table, which may be wider than a narrow window and then moves within its own frame. */
+/**
+ * A table; in a narrow window each row is a block, with the titles before its cells.
+ *
+ * @param short - titles of columns whose texts are short, and stay on one line
+ */
 export function table(
   caption: string,
-  columns: readonly Column[],
-  rows: readonly (readonly (string | Markup)[])[],
+  titles: readonly string[],
+  rows: readonly (readonly Cell[])[],
+  short: readonly string[] = [],
 ): Markup {
-  const kind = (i: number): Markup | undefined => (columns[i]?.number ? markup` class="number"` : undefined);
-  return markup`<div class="frame" tabindex="0" role="region" aria-label="${caption}">
-<table>
+  const kind = (i: number): Markup | false => short.includes(titles[i] as string) && markup` class="short"`;
+  const cell = (one: Cell, i: number): Markup =>
+    i === 0
+      ? markup`<th scope="row"${kind(i)}>${one}</th>`
+      : markup`<td data-name="${titles[i]}"${kind(i)}>${one}</td>`;
+  return markup`<table>
 <caption>${caption}</caption>
-<thead><tr>${columns.map(({ title }, i) => markup`<th scope="col"${kind(i)}>${title}</th>`)}</tr></thead>
+<thead><tr>${titles.map((title) => markup`<th scope="col">${title}</th>`)}</tr></thead>
 <tbody>
-${rows.map((row) => markup`<tr>${row.map((cell, i) => (i === 0 ? markup`<th scope="row">${cell}</th>` : markup`<td${kind(i)}>${cell}</td>`))}</tr>\n`)}</tbody>
+${rows.map((row) => markup`<tr>${row.map(cell)}</tr>\n`)}</tbody>
 </table>
-</div>
 `;
 }
 

@@ -9,6 +9,8 @@ export const PAGE_MARK = '<meta name="veladis-plant-report">';
 /** What a page is made of. */
 export interface Page {
   readonly title: string;
+  /** What the body is marked with, for its rules. */
+  readonly kind?: string;
   /** Rules beside those of all pages, such as those of its charts. */
   readonly style?: string;
   readonly script?: string;
@@ -24,7 +26,7 @@ function allowed(text: string): string {
  * A page that stands alone: it asks for nothing elsewhere, and its policy lets it run nothing but its own script, so that
  * nothing that came from a file could.
  */
-export function pageText({ title, style = "", script, body }: Page): string {
+export function pageText({ title, kind, style = "", script, body }: Page): string {
   const sheet = pageStyle + style;
   const policy = [
     "default-src 'none'",
@@ -44,7 +46,7 @@ ${escapedElsewhere(PAGE_MARK)}
 <title>${title}</title>
 <style>${escapedElsewhere(sheet)}</style>
 </head>
-<body>
+<body${kind !== undefined && markup` class="${kind}"`}>
 ${body}${script !== undefined && escapedElsewhere(`<script>${script}</script>\n`)}</body>
 </html>
 `;

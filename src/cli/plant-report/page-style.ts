@@ -14,7 +14,7 @@ export const pageStyle = `
 html { -webkit-text-size-adjust: 100%; }
 body { margin: 0 auto; max-width: 62rem; padding: 1.25rem 1.25rem 4rem; background: var(--page); color: var(--ink); font: 15px/1.5 var(--sans); overflow-wrap: break-word; }
 a { color: var(--link); text-underline-offset: .15em; }
-a:focus-visible, button:focus-visible, input:focus-visible, select:focus-visible, .frame:focus-visible { outline: 2px solid var(--link); outline-offset: 2px; }
+a:focus-visible, button:focus-visible, input:focus-visible, select:focus-visible { outline: 2px solid var(--link); outline-offset: 2px; }
 nav { display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; font-size: .9rem; margin-bottom: 1.5rem; }
 nav .to-next { margin-left: auto; }
 header { border-top: 3px solid var(--ink); padding-top: .75rem; margin-bottom: 1.25rem; }
@@ -28,7 +28,8 @@ li { margin-bottom: .3rem; }
 .subject { font-size: 1.05rem; margin: 0 0 .75rem; }
 .standing { display: flex; flex-wrap: wrap; gap: .4rem .75rem; align-items: center; margin: 0; padding: 0; list-style: none; }
 .standing li { margin: 0; }
-.zone, .level { display: inline-block; font-weight: 600; line-height: 1.3; }
+.zone, .level { display: inline-block; font-weight: 600; line-height: 1.3; white-space: nowrap; }
+.zone.long { white-space: normal; }
 .zone { padding: .1rem .5rem; border-radius: 2px; background: var(--z0); color: var(--on-z); }
 .zone.z1 { background: var(--z1); }
 .zone.z2 { background: var(--z2); color: var(--on-z2, var(--on-z)); }
@@ -55,13 +56,14 @@ li { margin-bottom: .3rem; }
 .facts div { display: grid; grid-template-columns: 8.5rem 1fr; gap: .75rem; padding: .18rem 0; border-bottom: 1px solid var(--rule); }
 .facts dt { color: var(--muted); }
 .facts dd { margin: 0; min-width: 0; overflow-wrap: anywhere; }
-.frame { overflow-x: auto; margin-bottom: .9rem; }
-table { border-collapse: collapse; width: 100%; font-size: .92rem; font-variant-numeric: tabular-nums; }
+table { border-collapse: collapse; width: 100%; margin-bottom: .9rem; font-size: .92rem; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--muted); font-size: .9rem; padding-bottom: .3rem; }
 th, td { text-align: left; vertical-align: top; padding: .35rem .9rem .35rem 0; border-bottom: 1px solid var(--rule); font-weight: 400; }
 th:last-child, td:last-child { padding-right: 0; }
 thead th { color: var(--muted); border-bottom-color: var(--ink); vertical-align: bottom; }
-.number { text-align: right; }
+.short, .line { white-space: nowrap; }
+.line { display: inline-block; }
+td, tbody th { overflow-wrap: anywhere; }
 figure svg { display: block; max-width: 100%; height: auto; }
 .beside { display: grid; grid-template-columns: minmax(0, 400px) minmax(0, 1fr); gap: 1rem 2rem; align-items: start; margin-bottom: .75rem; }
 .narrow { display: none; }
@@ -77,11 +79,15 @@ th button { all: unset; cursor: pointer; color: var(--link); text-decoration: un
 th button:focus-visible { outline: 2px solid var(--link); outline-offset: 2px; }
 th[aria-sort="ascending"] button::after { content: " ↑"; }
 th[aria-sort="descending"] button::after { content: " ↓"; }
+.index { max-width: 78rem; }
+.index main > .cautions, .index .aside { max-width: 62rem; }
+.machines th:first-child { width: 32%; }
+.machines .said-first { display: block; }
 .machines .tag { font-weight: 600; font-size: 1rem; }
 .machines .said { display: block; color: var(--muted); }
 .machines td .level { margin: 0 .25rem .15rem 0; }
 [hidden] { display: none !important; }
-@media (max-width: 46rem) {
+@media screen and (max-width: 46rem) {
   body { padding: 1rem 1rem 3rem; }
   h1 { font-size: 1.6rem; }
   .beside { grid-template-columns: minmax(0, 1fr); }
@@ -89,31 +95,36 @@ th[aria-sort="descending"] button::after { content: " ↓"; }
   .narrow { display: block; }
   .tools label { flex: 1 1 9rem; }
   .tools input, .tools select { width: 100%; }
-  .machines thead { display: block; margin-bottom: .5rem; }
+  table, tbody, caption { display: block; }
+  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  .machines thead { position: static; width: auto; height: auto; clip-path: none; display: block; margin-bottom: .5rem; }
   .machines thead tr { display: flex; flex-wrap: wrap; gap: .2rem 1rem; }
-  .machines thead th { border: 0; padding: 0; }
-  .machines tbody tr { display: grid; grid-template-columns: 1fr; padding: .6rem 0; border-bottom: 1px solid var(--rule); }
-  .machines tbody th, .machines tbody td { border: 0; padding: .1rem 0; }
-  .machines tbody td:empty { display: none; }
-  .machines tbody td[data-name]::before { content: attr(data-name) ": "; color: var(--muted); }
+  .machines thead th { border: 0; padding: 0; width: auto; }
+  tbody tr { display: grid; grid-template-columns: minmax(0, 1fr); padding: .5rem 0; border-bottom: 1px solid var(--rule); }
+  tbody th, tbody td { border: 0; padding: .1rem 0; }
+  .machines tbody th { width: auto; }
+  tbody th { font-weight: 600; }
+  tbody td:empty { display: none; }
+  td[data-name]::before { content: attr(data-name) ": "; color: var(--muted); }
+  .short { white-space: normal; }
 }
 @page { size: A4; margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
 @media print {
   :root { color-scheme: light; --page: #ffffff; --ink: #111111; --muted: #3d4852; --rule: #b8c0c8; --tint: #ffffff; --link: #111111; --mark: #8a2f06; --on-mark: #ffffff;
     --z0: #e6eef5; --z1: #a9c3da; --z2: #6b93ba; --z3: #1d3557; --on-z: #14212e; --on-z2: #14212e; --on-z3: #ffffff; }
-  body { max-width: none; padding: 0; font-size: 9.5pt; line-height: 1.4; }
+  html { font-size: 9.5pt; }
+  body, .index { max-width: none; padding: 0; font-size: 1rem; line-height: 1.4; }
   nav, .tools, th button::after { display: none; }
   h1 { font-size: 19pt; }
   h2 { font-size: 12.5pt; margin: 14pt 0 5pt; break-after: avoid; }
+  th button { text-decoration: none; color: inherit; }
   h3 { break-after: avoid; }
   a { text-decoration: none; }
   .zone, .level { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   .cautions { border: 1px solid var(--ink); }
-  .frame { overflow: visible; }
   .finding, .facts div, tr, figure, .sources li, .cautions { break-inside: avoid; }
-  thead { display: table-header-group; }
-  .beside { grid-template-columns: 92mm minmax(0, 1fr); gap: 6mm; break-inside: avoid; }
-  .narrow { display: none; }
-  .wide { display: block; }
+  thead { display: table-header-group; break-inside: avoid; break-after: avoid; }
+  caption, tbody tr:first-child { break-before: avoid; }
+  .beside { grid-template-columns: 92mm minmax(0, 1fr); gap: 6mm; }
 }
 `;

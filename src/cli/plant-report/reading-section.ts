@@ -11,6 +11,8 @@ import { zoneChip } from "./zone-chip";
 /** How wide charts are drawn: as a telephone shows them, so that their print is nowhere too small. */
 export const NARROW = 400;
 
+const titles = ["point", "date", "reading", "zone", "margin", "change"];
+
 /** What is to be known of a verdict before relying on it. */
 function notesOf({ verdict }: ReportPoint): string[] {
   const { assumed, assumedFacts, setAside, unjudged, cautions } = verdict;
@@ -43,7 +45,6 @@ export function readingSection(
     marginOf(one, 3),
     changes.join("; "),
   ]);
-  const columns = ["point", "date", "reading", "zone", "margin", "change"].map((title) => ({ title }));
   const bar = charts.figure(severityBar({ judgement: verdict, width: NARROW }));
   return section(
     "reading",
@@ -55,7 +56,7 @@ ${bar}<div>
 ${bullets([...new Set(notesOf(worst))])}</div>
 </div>
 `,
-    table("Readings of the last route, the worst first", columns, rows),
+    table("Readings of the last route, the worst first", titles, rows, titles.slice(0, 4)),
     left,
   );
 }

@@ -23,7 +23,7 @@ export function setpointsSection({ machine, proposal }: MachineReport, sources: 
     return section(
       "setpoints",
       "Setpoints",
-      table("Setpoints as set; none are proposed", titles.slice(0, 2).map((title) => ({ title })), rows),
+      table("Setpoints as set; none are proposed", titles.slice(0, 2), rows),
     );
   }
   const row = (name: string, set: Amplitude | undefined, proposed: typeof proposal.alarm): string[] =>
@@ -52,7 +52,7 @@ export function setpointsSection({ machine, proposal }: MachineReport, sources: 
     markup`<p>A proposal for the person who answers for the machine. Nothing was changed by it.</p>\n`,
     table(
       "Setpoints as set and as proposed",
-      titles.map((title) => ({ title })),
+      titles,
       [row("ALARM", alarm, proposal.alarm), row("TRIP", trip, proposal.trip), delayRow],
     ),
     bullets(warnings.map(({ text }) => text)),

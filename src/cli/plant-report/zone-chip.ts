@@ -7,8 +7,12 @@ export function zoneStep({ zone, zones }: Pick<Verdict, "zone" | "zones">): numb
   return last > 0 ? Math.round((3 * zones.indexOf(zone)) / last) : 0;
 }
 
+/** Letters that stay on one line. */
+const LONGEST = 16;
+
 /** The zones of a verdict on the colour of the worst: the letter tells, the colour comes second. */
 export function zoneChip(verdict: Pick<Verdict, "zone" | "zones" | "headline">): Markup {
   const { headline } = verdict;
-  return markup`<span class="zone z${zoneStep(verdict)}">${headline}</span>`;
+  const isLong = headline.length > LONGEST;
+  return markup`<span class="zone z${zoneStep(verdict)}${isLong && " long"}">${headline}</span>`;
 }

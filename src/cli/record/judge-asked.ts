@@ -1,7 +1,6 @@
-import { VeladisError } from "../../core/index";
+import { pointedWords, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import type { UnitSymbol } from "../../units/index";
-import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
 import { limitsAlone } from "../options/limits-option";

@@ -1,8 +1,15 @@
 import { isSignal } from "../../amplitude/index";
-import { cachedWithRefusals, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
+import {
+  cachedWithRefusals,
+  parseNumeral,
+  plainNumeral,
+  pointedWords,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../../core/index";
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { type Amplitude, agreedHertz, writtenValue } from "../../reading/index";
-import { pointedWords } from "../delimited/decimal-words";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { pointed, requireNoneInColumn } from "../delimited/number-cell";
 import type { UnitsRow } from "../delimited/table-form";

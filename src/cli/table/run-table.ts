@@ -1,6 +1,5 @@
-import { VeladisError } from "../../core/index";
+import { pointedWords, VeladisError } from "../../core/index";
 import { wholeAccount } from "../delimited/account-text";
-import { pointedWords } from "../delimited/decimal-words";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";

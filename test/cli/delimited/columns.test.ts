@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { columnIndex, columnsListed } from "../../../src/cli/delimited/column-index";
-import { pointedWords } from "../../../src/cli/delimited/decimal-words";
 import { requireNewTitles } from "../../../src/cli/delimited/new-titles";
 import { numberCell } from "../../../src/cli/delimited/number-cell";
 import { findTimeUnit, secondsIn } from "../../../src/cli/delimited/time-units";
+import { pointedWords } from "../../../src/core/index";
 
 const refusal = (act: () => unknown): unknown => {
   try {

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../../core/index";
+import { shown, VeladisError } from "./error";
 
 /** Digits with points or commas between, that no letter or digit stands right before. */
 const numerals = /(^|[^\w.,]|[^\d.,][.,])(\d+(?:[.,]\d+)+)/g;

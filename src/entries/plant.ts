@@ -1,0 +1,35 @@
+/**
+ * A plant's list: every machine with its limits, its switch and its proof, as data without a file system.
+ *
+ * @example
+ * ```ts
+ * import { parsePlant } from "veladis/plant";
+ *
+ * const heading = ["tag", "kind", "power", "speed", "alarm", "trip"];
+ * const rows = [["LU-01", "fan", "132 kW", "1485 r/min", "5.6 mm/s rms", "9 mm/s rms"]];
+ * parsePlant({ heading, rows }).machines[0]?.machine;
+ * // => { power: "132 kW", type: "fan", speed: { hertz: 24.75 } }
+ * ```
+ *
+ * @module veladis/plant
+ */
+export { VeladisError } from "../core/index";
+export {
+  type CalendarDay,
+  type CellKind,
+  type CellOptions,
+  type ColumnGroup,
+  type DayOrder,
+  type Plant,
+  type PlantColumn,
+  type PlantColumnEntry,
+  type PlantMachine,
+  type PlantOptions,
+  type PlantTable,
+  parsePlant,
+  plantColumns,
+  type RecordedBaseline,
+  type RecordedCheck,
+  type RefusedRow,
+  type RowOptions,
+} from "../plant/index";
