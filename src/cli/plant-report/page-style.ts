@@ -117,7 +117,7 @@ th[aria-sort="descending"] button::after { content: " ↓"; }
   nav, .tools, th button::after { display: none; }
   h1 { font-size: 19pt; }
   h2 { font-size: 12.5pt; margin: 14pt 0 5pt; break-after: avoid; }
-  th button { text-decoration: none; color: inherit; }
+  th button { display: contents; text-decoration: none; color: inherit; }
   h3 { break-after: avoid; }
   a { text-decoration: none; }
   .zone, .level { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
