@@ -38,6 +38,7 @@ export { conditionText } from "./machine-class";
 export {
   type MachineClassifier,
   type MachineClassifierOptions,
+  type MachineLadder,
   machineClassifier,
   machineLadder,
 } from "./machine-classifier";
@@ -67,6 +68,7 @@ export type {
   Scheme,
   SpeedLaw,
 } from "./scheme";
+export { schemeLadder } from "./scheme-ladder";
 export { type IdOf, type KindOf, type SchemeRef, schemeById, schemeOf } from "./scheme-of";
 export * from "./schemes/index";
 export { type AdmittedScheme, type SchemesForOptions, schemesFor } from "./schemes-for";

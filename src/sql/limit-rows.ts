@@ -1,7 +1,7 @@
 import { sourceText, VeladisError, visibleText } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { parsedType } from "../reading/index";
-import { type Assume, type MachineRef, machineLadder, type SchemeRef } from "../severity/index";
+import { type Assume, type MachineRef, machineLadder, type SchemeRef, schemeLadder } from "../severity/index";
 import { columnList, type LimitRow } from "./limit-columns";
 import { limitOfBound } from "./raised-limit";
 import { toldOf } from "./zone-remark";
@@ -13,6 +13,8 @@ export interface NamedMachine {
   readonly machine: MachineRef;
   /** The running frequency of this machine, where its limits are of another quantity than the readings, or others too. */
   readonly at?: Frequency;
+  /** The one scheme to judge it by, such as limits of its maker; those that its facts admit, if not given. */
+  readonly scheme?: SchemeRef;
 }
 
 /** A machine that is refused, and why: by the library, or before, as one of two with the same name. */
@@ -40,7 +42,7 @@ export interface JudgedAlike {
 const empty = /* @__PURE__ */ (() =>
   Object.freeze(Object.fromEntries(columnList.map(([key]) => [key, null]))) as unknown as LimitRow)();
 
-function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): readonly LimitRow[] {
+function rowsOf({ name, machine, at: own, scheme }: NamedMachine, alike: JudgedAlike): readonly LimitRow[] {
   const { from, at = own, crestFactor, assume, schemes, assumedBefore, wasDisplacement = false } = alike;
   if (own !== undefined && (alike.at !== undefined || alike.isByRow === true)) {
     throw new VeladisError("wrong-frequency", {
@@ -49,12 +51,15 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
       option: "at",
     });
   }
-  const { judge, isOpen, isPlaceAssumed, rows } = machineLadder(machine, from, {
+  const told = {
     ...(at !== undefined && { at }),
     ...(crestFactor !== undefined && { crestFactor }),
-    ...(assume !== undefined && { assume }),
-    ...(schemes !== undefined && { schemes }),
-  });
+    assume: assume === undefined ? "lowest limits" : assume,
+  };
+  const { judge, isOpen, isPlaceAssumed, rows } =
+    scheme === undefined
+      ? machineLadder(machine, from, { ...told, ...(schemes !== undefined && { schemes }) })
+      : schemeLadder(scheme, machine, from, told);
   if (wasDisplacement && isPlaceAssumed) {
     throw new VeladisError("missing-fact", {
       expected: "the place of the displacement, housing or shaft",
@@ -63,8 +68,8 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
     });
   }
   const isLevel = parsedType(judge.from).reference !== 0;
-  const told = [...(assumedBefore ? [`assumed: ${assumedBefore}`] : []), ...toldOf(judge, crestFactor)];
-  const assumed = told.length === 0 ? null : visibleText(told.join("; "));
+  const remarks = [...(assumedBefore ? [`assumed: ${assumedBefore}`] : []), ...toldOf(judge, crestFactor)];
+  const assumed = remarks.length === 0 ? null : visibleText(remarks.join("; "));
   const all = rows();
   const deciding = all.filter(({ decides }) => decides === "zone").length;
   return all.map((row) => ({

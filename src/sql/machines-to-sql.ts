@@ -86,6 +86,7 @@ const machineKeys: Readonly<Record<keyof NamedMachine | keyof RefusedMachine, tr
   name: true,
   machine: true,
   at: true,
+  scheme: true,
   error: true,
 });
 
@@ -173,7 +174,7 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * negative, infinite or NaN, one whose row lacks its frequency, and one of a machine that is not on the list. A column
  * of texts gives no zone in any of the engines.
  *
- * @param machines - the machines, each `{ name, machine, at? }`, by the name that the readings have for it; or `{ name, error }`
+ * @param machines - the machines, each `{ name, machine, at?, scheme? }`, by the name that the readings have for it; or `{ name, error }`
  *   for one that is refused already
  * @param options - `table`, `machine` (its column there), `column` or `expression`, `from`; `as` with `at` as a column,
  *   `at`, `crestFactor`, `assume` (`"lowest limits"` if not given), `schemes`, `limits`, `dialect` (`"duckdb"` if not given)

@@ -1,0 +1,240 @@
+import {
+  type Attempt,
+  attempt,
+  cautions,
+  requireGiven,
+  requireKnownKeys,
+  requireKnownOptions,
+  requireList,
+  requireText,
+  VeladisError,
+  withParameters,
+} from "../core/index";
+import type { Amplitude } from "../reading/index";
+import { type SchemeRef, zoneLevel } from "../severity/index";
+import { type Earlier, earlierReadings, pointKey } from "./earlier-route";
+import type { Plant } from "./plant-machine";
+import { requireDay } from "./require-day";
+import { type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
+import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
+import { machineByTag } from "./route-tags";
+import type { JudgedRoute, RefusedReading, RouteBasis, RouteVerdict } from "./route-verdict";
+import { type RowRead, rowVerdict } from "./row-verdict";
+
+/** What {@link judgeRoute} can be told besides the list and the route. */
+export interface JudgeRouteOptions {
+  /** The route before, for what has changed since. */
+  readonly before?: readonly RouteReading[];
+  /** The schemes to choose from, such as confirmed ones; the built-in ones if not given. */
+  readonly schemes?: readonly SchemeRef[];
+}
+
+const keys: Readonly<Record<keyof JudgeRouteOptions, true>> = /* @__PURE__ */ Object.freeze({
+  before: true,
+  schemes: true,
+});
+
+const rowKeys: Readonly<Record<keyof RouteReading, true>> = /* @__PURE__ */ Object.freeze({
+  tag: true,
+  line: true,
+  reading: true,
+  point: true,
+  date: true,
+  at: true,
+});
+
+const BY_QUARTER =
+  "a change is significant above a quarter of the limit B/C (Criterion II of ISO 10816-1, for a change since the baseline, from memory); since the last route the same is taken: common practice, no source";
+
+/** The rows of a route, each an object without a key that no row has. */
+function checkedRows(rows: readonly RouteReading[], parameter: string): readonly RouteReading[] {
+  const form = "rows of a route, each { tag, line, reading }";
+  return requireList(rows, form, { parameter }).map((row, index) => {
+    const place = { parameter, index };
+    if (typeof row !== "object")
+      throw new VeladisError("wrong-type", { expected: form, received: String(row), ...place });
+    requireKnownKeys(row, rowKeys, "a part of a row of a route", place);
+    requireText(row.tag, "the tag of a machine", { ...place, option: "tag" });
+    if (row.point !== undefined && typeof row.point !== "string")
+      requireText(row.point, "the name of a point", { ...place, option: "point" });
+    return row;
+  });
+}
+
+/** What readings that are judged alike have in common beside their machine; a history, or what it assumed, is part of it. */
+function kindOf(reading: Amplitude): string {
+  const { unit, detector, hertz, level, crestFactor, state, assumed, history } = reading;
+  const plain = `${unit} ${detector} ${hertz ?? ""}`;
+  if (isPlain(reading)) return plain;
+  return JSON.stringify([
+    plain,
+    level?.re,
+    crestFactor,
+    state,
+    assumed,
+    history?.map(({ does, type }) => [does, type]),
+  ]);
+}
+
+function refusedReading(list: RefusedReading["list"], row: RouteReading, error: VeladisError): RefusedReading {
+  const { code, message, expected, received, didYouMean, option } = error;
+  const column = option === "tag" || option === "date" || option === "point" || option === "at" ? option : undefined;
+  return Object.freeze({
+    ...{ list, line: row.line, tag: row.tag, code, message, expected, received },
+    ...(row.point !== undefined && { point: row.point }),
+    ...(column !== undefined && { column }),
+    ...(didYouMean !== undefined && { didYouMean }),
+  });
+}
+
+/** The lines of each point that is read more than once, and the tags that are read at several points. */
+function pointsOf(route: readonly RouteReading[]) {
+  const lines = new Map<string, number[]>();
+  const points = new Map<string, string>();
+  const several = new Set<string>();
+  for (const row of route) {
+    const key = pointKey(row);
+    const known = lines.get(key);
+    if (known === undefined) lines.set(key, [row.line]);
+    else known.push(row.line);
+    const first = points.get(row.tag);
+    if (first === undefined) points.set(row.tag, key);
+    else if (first !== key) several.add(row.tag);
+  }
+  return { lines, several, isRead: (tag: string) => points.has(tag) };
+}
+
+/** Worst first; of two that are as bad, in the order of the route. */
+function worstFirst(verdicts: readonly RouteVerdict[]): readonly RouteVerdict[] {
+  const badness = ({ kind, worst, zone }: RouteVerdict): number => zoneLevel(kind, worst) * 10 + zoneLevel(kind, zone);
+  const found = new Map<number, RouteVerdict[]>();
+  for (const one of verdicts) {
+    const level = badness(one);
+    const same = found.get(level);
+    if (same === undefined) found.set(level, [one]);
+    else same.push(one);
+  }
+  return Object.freeze([...found].sort(([a], [b]) => b - a).flatMap(([, same]) => same));
+}
+
+/**
+ * The verdicts on a route: readings by tag, in any units and order and of several points a machine, each judged by its own
+ * machine's table.
+ *
+ * The table is the one that the row of the list names, as {@link classify} judges; else limits of the maker or the site that
+ * it states; else every scheme that the nameplate admits, of which the worst governs, as in {@link judge}. Facts that the row
+ * leaves empty are taken for their lowest limits, and named; of a range of speeds all are admitted. What holds for all
+ * readings of a machine in one type stands once, in `bases`.
+ *
+ * A reading of another quantity than all limits of its machine needs a frequency, of its own or in `at`: the running speed of
+ * the list is not taken for it. A reading whose tag no row has, or two, and one of a machine whose row was refused, gets no
+ * verdict, but a place among `refused`.
+ *
+ * A change since the baseline counts as significant by the rule of {@link changeFromBaseline}, by the lowest limit B/C of all
+ * tables that judge; since the last route the same amount is taken. The list's baseline names no point: where several points
+ * of a machine are read, a rise above it counts at each, a fall below it at none.
+ *
+ * @param plant - the list
+ * @param route - the readings
+ * @param options - `before`, the route before; `schemes` to choose from
+ * @returns verdicts, worst first, what they rest on, what was refused, and which machines were not read
+ * @throws {@link VeladisError} `wrong-type`, `missing-option`, `unknown-option` for what is no list, route or option; never for
+ *   a single row
+ * @example
+ * ```ts
+ * import { judgeRoute } from "veladis/plant";
+ *
+ * const row = { settings: {}, device: {}, own: {} };
+ * const fan = { ...row, tag: "LU-02", line: 2, machine: { type: "fan" }, table: "iso-14694-2003" } as const;
+ * const pump = {
+ *   ...{ ...row, tag: "PU-03", line: 3 },
+ *   machine: { type: "pump", power: "90 kW", speed: "2980 r/min", category: "II" },
+ * } as const;
+ * const { verdicts, refused, unread, bases } = judgeRoute({ machines: [pump], refused: [], ownColumns: [] }, [
+ *   { tag: "PU-03", line: 2, point: "DE-H", reading: "0.12 in/s pk" },
+ *   { tag: "PU-03", line: 3, point: "NDE-H", reading: "5.9 mm/s rms" },
+ *   { tag: "PU-30", line: 4, reading: "2.1 mm/s rms" },
+ * ]);
+ * verdicts.map(({ point, headline }) => [point, headline]); // => [["NDE-H", "zone C"], ["DE-H", "zone A"]]
+ * bases[verdicts[0]?.basis ?? 0]?.schemes; // => ["iso-10816-7-2009"]
+ * refused.map(({ line, code }) => [line, code]); // => [[4, "unknown-option"]]
+ * unread; // => []
+ * judgeRoute({ machines: [fan, pump], refused: [], ownColumns: [] }, []).unread.map(({ tag }) => tag); // => ["LU-02", "PU-03"]
+ * ```
+ */
+export function judgeRoute(plant: Plant, route: readonly RouteReading[], options: JudgeRouteOptions = {}): JudgedRoute {
+  return withParameters({ plant, route, options }, () => {
+    const { before = [], schemes } = requireKnownOptions(options, keys, {
+      what: "an option of a route",
+      form: "options such as { before: [] }",
+    });
+    requireGiven(plant, "a plant as parsePlant gives it", { parameter: "plant" });
+    requireList(plant.machines, "the machines of a plant", { parameter: "plant", option: "machines" });
+    requireList(plant.refused, "the refused rows of a plant", { parameter: "plant", option: "refused" });
+    const rows = checkedRows(route, "route");
+    const find = machineByTag(plant, schemes);
+    const refused: RefusedReading[] = [];
+    const earlier: ReadonlyMap<string, Earlier> = earlierReadings(checkedRows(before, "options"), find, (row, error) =>
+      refused.push(refusedReading("before", row, error)),
+    );
+    const { lines, several, isRead } = pointsOf(rows);
+    const bases: RouteBasis[] = [];
+    const known = new Map<RouteMachine, Map<string, Attempt<JudgedBasis>>>();
+    const basisOf = (machine: RouteMachine, reading: Amplitude) => {
+      const own = known.get(machine) ?? new Map<string, Attempt<JudgedBasis>>();
+      known.set(machine, own);
+      const kind = kindOf(reading);
+      let found = own.get(kind);
+      if (found === undefined) {
+        found = attempt(() => routeBasis(machine, reading, bases.length));
+        if (found.ok) bases.push(found.value.basis);
+        own.set(kind, found);
+      }
+      if (!found.ok) throw found.error;
+      return found.value;
+    };
+    const judged = (row: RouteReading): RouteVerdict => {
+      const machine = find(row.tag);
+      if (machine instanceof VeladisError) throw machine;
+      if (row.date !== undefined) requireDay(row.date, { option: "date" });
+      const reading = routeAmplitude(row);
+      const key = pointKey(row);
+      const told: RowRead = {
+        row,
+        reading,
+        machine,
+        earlier: earlier.get(key),
+        isOfSeveral: several.has(row.tag),
+        lines: lines.get(key) as number[],
+      };
+      return rowVerdict(told, basisOf(machine, reading));
+    };
+    const verdicts: RouteVerdict[] = [];
+    for (const row of rows) {
+      try {
+        verdicts.push(judged(row));
+      } catch (error) {
+        if (!VeladisError.is(error)) throw error;
+        refused.push(refusedReading("route", row, error));
+      }
+    }
+    const missed = [...earlier].filter(
+      ([key, { row }]) => isRead(row.tag) && !lines.has(key) && row.point !== undefined,
+    );
+    return Object.freeze({
+      verdicts: worstFirst(verdicts),
+      bases: Object.freeze(bases),
+      refused: Object.freeze(refused),
+      unread: Object.freeze(
+        plant.machines.filter(({ tag }) => !isRead(tag)).map(({ tag, line }) => Object.freeze({ tag, line })),
+      ),
+      pointsUnread: Object.freeze(
+        missed.map(([, { row }]) => Object.freeze({ tag: row.tag, point: row.point as string, line: row.line })),
+      ),
+      cautions: Object.freeze([
+        ...(verdicts.some(({ sinceBaseline, sinceLast }) => sinceBaseline ?? sinceLast) ? [BY_QUARTER] : []),
+        ...cautions,
+      ]),
+    });
+  });
+}

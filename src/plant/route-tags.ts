@@ -1,0 +1,72 @@
+import { nearest, shown, VeladisError } from "../core/index";
+import type { SchemeRef } from "../severity/index";
+import { limitsOfRow } from "./machine-verdict";
+import type { Plant, PlantMachine } from "./plant-machine";
+import type { RouteMachine } from "./route-basis";
+
+/** Most tags of which the near ones are looked for. */
+const MOST_TAGS = 5000;
+
+/** What a tag of a route leads to: a machine to judge by, or why none may be. */
+type Found = RouteMachine | VeladisError;
+
+function twice(first: PlantMachine, second: PlantMachine): VeladisError {
+  return new VeladisError("out-of-range", {
+    expected: "a tag that one row of the list has",
+    received: `${shown(first.tag)} on lines ${first.line} and ${second.line} of the list`,
+    option: "tag",
+  });
+}
+
+/**
+ * Finds the machine of a tag: refused for one that no row of the list has, one that two have, and one whose row was refused,
+ * as a whole or in one of its cells.
+ */
+export function machineByTag(plant: Plant, schemes: readonly SchemeRef[] | undefined): (tag: string) => Found {
+  const rows = new Map<string, PlantMachine | VeladisError>();
+  for (const machine of plant.machines) {
+    const before = rows.get(machine.tag);
+    rows.set(
+      machine.tag,
+      before === undefined ? machine : before instanceof VeladisError ? before : twice(before, machine),
+    );
+  }
+  for (const { tag, line, message, column } of plant.refused) {
+    if (tag === "") continue;
+    rows.set(
+      tag,
+      new VeladisError("missing-fact", {
+        expected: "a row of the list that can be read",
+        received: `line ${line}${column === undefined ? "" : `, column ${shown(column)}`}, which was refused: ${message}`,
+        option: "tag",
+      }),
+    );
+  }
+  const found = new Map<string, Found>();
+  const find = (tag: string): Found => {
+    const row = rows.get(tag);
+    if (row === undefined) {
+      return new VeladisError("unknown-option", {
+        expected: "a tag that a row of the list has",
+        received: shown(tag),
+        didYouMean: rows.size > MOST_TAGS ? [] : nearest(tag, rows.keys()),
+        option: "tag",
+      });
+    }
+    if (row instanceof VeladisError) return row;
+    try {
+      return { machine: row, limits: limitsOfRow(row, schemes), schemes };
+    } catch (error) {
+      if (!VeladisError.is(error)) throw error;
+      return error;
+    }
+  };
+  return (tag) => {
+    const known = found.get(tag);
+    if (known !== undefined) return known;
+    const one = find(tag);
+    // of a flood of tags that no row has none is kept
+    if (rows.has(tag)) found.set(tag, one);
+    return one;
+  };
+}
