@@ -2,6 +2,7 @@ import type { Device, DeviceBand, TripSettings } from "../device/index";
 import type { Amplitude } from "../reading/index";
 import type { OwnLimits } from "../setpoints/index";
 import type { Machine } from "../severity/index";
+import type { PlantColumn } from "./columns";
 
 /** A calendar day, written `2026-03-31`. */
 export type CalendarDay = string;
@@ -58,6 +59,11 @@ export interface PlantMachine {
   readonly tolerance?: string;
   /** Months from one check to the next. */
   readonly interval?: number;
+  /**
+   * Cells of the list's columns as they stand in the file, by heading, with a point for decimals; an empty one is left out.
+   * A record of changes is held against them.
+   */
+  readonly cells?: Readonly<Partial<Record<PlantColumn, string>>>;
   /** Cells of columns that are none of the list's, by heading. */
   readonly own: Readonly<Record<string, string>>;
 }

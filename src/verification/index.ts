@@ -1,5 +1,5 @@
 export { type AsFoundAsLeft, asFoundAsLeft, foundMeanings } from "./as-found";
-export { benchPlan } from "./bench-plan";
+export { benchPlan, REFERENCE } from "./bench-plan";
 export type { BenchSettings } from "./bench-settings";
 export type { BenchFact, BenchPlan, BenchSignal, BenchStep, InjectionPlan, InjectionStep } from "./bench-step";
 export { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";

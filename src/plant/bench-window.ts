@@ -1,0 +1,79 @@
+import { convertAmplitude, currentLoop, linearTypeOf } from "../amplitude/index";
+import { bandResponse } from "../device/index";
+import { hertz as hertzOf } from "../frequency/index";
+import { type Amplitude, amplitudeIn, format, significant } from "../reading/index";
+import type { PlantMachine } from "./plant-machine";
+
+/** The type in which levels of a shaker are compared: at one frequency each other one is in a fixed ratio to it. */
+export const SHAKER_TYPE = "mm/s rms";
+
+/** Share of the level that a device reads where its band is called flat; below it the plan tells of the band too. */
+const FLAT = 0.98;
+
+/** Levels about the only setpoint there is, as shares of it; common practice, no source. */
+const belowTrip = [0.7, 1] as const;
+const aboveAlarm = [1, 1.25] as const;
+
+/** The levels at which a device is checked, in {@link SHAKER_TYPE}, at one frequency. */
+export interface BenchWindow {
+  readonly machine: PlantMachine;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+/** A device whose check no setting of a shaker serves, and why. */
+export interface NoWindow {
+  readonly why: string;
+  readonly mend: string;
+}
+
+/** A setpoint without a frequency of its own, since the shaker gives it one. */
+function bare(setpoint: Amplitude): Amplitude {
+  return amplitudeIn(linearTypeOf(setpoint), setpoint.value);
+}
+
+/** The unit and detector that a device shows. */
+export function shownType({ trip, alarm }: PlantMachine): string | undefined {
+  const setpoint = trip ?? alarm;
+  return setpoint === undefined ? undefined : linearTypeOf(setpoint);
+}
+
+/** The frequency in the middle of the band of a device, in octaves. */
+export function middleOfBand({ band }: PlantMachine): number | undefined {
+  return band === undefined ? undefined : Math.sqrt(hertzOf(band.lowest) * hertzOf(band.highest));
+}
+
+/**
+ * The levels between alarm and trip of a device at a frequency, in the flat part of its band and within its loop.
+ *
+ * With one setpoint alone they lie close to it. A band that the list does not have is taken to hold the frequency; the
+ * round tells so.
+ */
+export function benchWindow(machine: PlantMachine, hertz: number): BenchWindow | NoWindow {
+  const { trip, alarm, band, loop } = machine;
+  const setpoints = [alarm, trip].filter((one) => one !== undefined);
+  const [first] = setpoints;
+  if (first === undefined) {
+    return { why: "neither alarm nor trip is in the list", mend: "write the setpoints of the device into the list" };
+  }
+  if (band !== undefined) {
+    const share = bandResponse({ hertz }, band);
+    if (share < FLAT) {
+      const why = `at ${significant(hertz)} Hz a device of its band nominally reads ${significant(share)} of the level`;
+      return { why, mend: "take a shaker with a frequency in the flat part of the band" };
+    }
+  }
+  const valueOf = (level: Amplitude): number => convertAmplitude(bare(level), SHAKER_TYPE, { at: { hertz } }).value;
+  const levels = setpoints.map(valueOf);
+  const shares = levels.length > 1 ? ([1, 1] as const) : trip === undefined ? aboveAlarm : belowTrip;
+  const lowest = Math.min(...levels) * shares[0];
+  const end = loop === undefined ? undefined : currentLoop(loop).reading(20);
+  const most = end === undefined ? Number.POSITIVE_INFINITY : valueOf(end);
+  if (end !== undefined && lowest > most) {
+    return {
+      why: `its loop ends at ${format(bare(end))}, below ${format(first)}`,
+      mend: "a loop whose range holds alarm and trip",
+    };
+  }
+  return { machine, lowest, highest: Math.min(Math.max(...levels) * shares[1], most) };
+}

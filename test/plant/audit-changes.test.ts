@@ -1,0 +1,196 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { auditChanges } from "../../src/plant/audit-changes";
+import { daysAfter } from "../../src/plant/calendar";
+import type { PlantColumn } from "../../src/plant/columns";
+import type { ChangedSetting, PlantChange } from "../../src/plant/plant-change";
+import { celled, plantOf } from "./small-plant";
+
+const on = "2026-12-01";
+const approvedBy = "plant engineer";
+
+function entry(line: number, date: string, tag: string, setting: ChangedSetting, states: readonly [old: string, now: string], more: Partial<PlantChange> = {}): PlantChange {
+  const [old, now] = states;
+  return { line, date, tag, setting, old, new: now, reason: "new baseline", who: "shift B", approvedBy, ...more };
+}
+
+const fan = celled("LU-01", 2, { trip: "8.6 mm/s rms", "trip delay s": "8", latching: "yes" });
+const pump = celled("UP-03", 3, { trip: "9 mm/s rms" });
+const plant = plantOf(fan, pump);
+
+/** Findings in short. */
+function found(changes: readonly PlantChange[], options: object = {}, list = plant): (readonly [grade: string, tag: string, what: string])[] {
+  return auditChanges(list, changes, { on, ...options }).map(({ grade, tag, what }) => [grade, tag, what]);
+}
+
+describe("a record of changes held against the list (common practice, no source)", () => {
+  it("a list whose values the record says gives no finding, however they are written", () => {
+    const changes = [
+      entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "0.86 cm/s rms"]),
+      entry(3, "2026-03-12", "LU-01", "trip delay s", ["5", "8.0"]),
+      entry(4, "2026-04-02", "LU-01", "latching", ["no", "YES"]),
+    ];
+    expect(found(changes)).toEqual([]);
+  });
+
+  it("a list that says something else was changed without a record", () => {
+    const changes = [entry(2, "2026-03-12", "UP-03", "trip", ["9 mm/s rms", "8.4 mm/s rms"])];
+    const [one] = auditChanges(plant, changes, { on });
+    expect(one).toEqual({
+      ...{ tag: "UP-03", line: 3, column: "trip", grade: "error", what: "changed without a record" },
+      why: "trip is 9 mm/s rms in the list, and 8.4 mm/s rms by line 2 of the record (2026-03-12, shift B)",
+      source: "common practice, no source",
+      mend: "find out who changed it and why; put it back, or record it with its approval",
+    });
+  });
+
+  it("another detector or frequency is another value", () => {
+    for (const other of ["8.6 mm/s pk", "8.6 mm/s rms at 25 Hz", "8.6 mm/s"]) {
+      expect(found([entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", other])]), other).toHaveLength(1);
+    }
+  });
+
+  it("entries that do not fit together", () => {
+    const changes = [
+      entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "9.4 mm/s rms"]),
+      entry(3, "2026-05-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]),
+    ];
+    const [one] = auditChanges(plant, changes, { on });
+    expect(one?.why).toBe(
+      "line 3 of the record (2026-05-12, shift B): on 2026-05-12 trip was 9 mm/s rms by it, and 9.4 mm/s rms by what was recorded before",
+    );
+  });
+
+  it("bypasses: expired, without an expiry, not approved, lifted, late", () => {
+    const bypass = (line: number, tag: string, more: Partial<PlantChange>) => entry(line, "2026-11-01", tag, "bypass", ["", "trip"], more);
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08" })])).toEqual([["error", "LU-01", "still bypassed after its expiry"]]);
+    expect(found([bypass(2, "LU-01", {})])).toEqual([["error", "LU-01", "bypassed without an expiry"]]);
+    expect(found([bypass(2, "LU-01", { until: on })])).toEqual([["note", "LU-01", "bypassed at present"]]);
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08", approvedBy: undefined, putBack: "2026-11-03" })])).toEqual([
+      ["error", "LU-01", "a bypass that nobody approved"],
+    ]);
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-08" })])).toEqual([]);
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-09" })])).toEqual([["warning", "LU-01", "put back after its expiry"]]);
+    // lifted by a row of its own, which needs no approval
+    const lifted = entry(3, "2026-11-05", "LU-01", "bypass", ["trip", ""], { approvedBy: undefined });
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08" }), lifted])).toEqual([]);
+    expect(found([lifted])).toEqual([["error", "LU-01", "the record does not fit together: a change between two entries has none"]]);
+    // that of the alarm does not lift that of the trip
+    const alarm = entry(3, "2026-11-05", "LU-01", "bypass", ["alarm", ""]);
+    expect(found([bypass(2, "LU-01", { until: on }), entry(3, "2026-11-02", "LU-01", "bypass", ["", "alarm"], { until: on }), alarm])).toEqual([["note", "LU-01", "bypassed at present"]]);
+  });
+
+  it("what was changed for a time and never put back", () => {
+    const raised = entry(2, "2026-10-01", "LU-01", "trip", ["7.4 mm/s rms", "8.6 mm/s rms"], { until: "2026-10-31" });
+    const [one] = auditChanges(plant, [raised], { on });
+    expect([one?.grade, one?.what, one?.why]).toEqual([
+      "error",
+      "changed for a time and never put back",
+      "line 2 of the record (2026-10-01, shift B): trip 7.4 mm/s rms to 8.6 mm/s rms, until 2026-10-31, 31 days ago, not put back",
+    ]);
+    expect(found([raised], { on: "2026-10-31" })).toEqual([["note", "LU-01", "changed for a time that is not over"]]);
+    // put back in its own row, the list must say the old value
+    const list = plantOf(celled("LU-01", 2, { trip: "7.4 mm/s rms" }));
+    expect(found([{ ...raised, putBack: "2026-10-20" }], {}, list)).toEqual([]);
+    expect(found([{ ...raised, putBack: "2026-10-20" }])).toEqual([["error", "LU-01", "changed without a record"]]);
+    // by a row of its own
+    const back = entry(3, "2026-10-20", "LU-01", "trip", ["8.6 mm/s rms", "7.4 mm/s rms"]);
+    expect(found([raised, back], {}, list)).toEqual([]);
+    // replaced by a third value
+    const third = entry(3, "2026-10-20", "LU-01", "trip", ["8.6 mm/s rms", "8 mm/s rms"]);
+    expect(found([raised, third], {}, plantOf(celled("LU-01", 2, { trip: "8 mm/s rms" })))).toEqual([
+      ["note", "LU-01", "changed for a time and replaced by another value, not put back"],
+    ]);
+    // what is put back tomorrow stands today
+    expect(found([{ ...raised, putBack: "2026-12-02" }]).map(([, , what]) => what)).toContain("changed for a time and never put back");
+  });
+
+  it("not approved, by oneself, in the future, on another machine, on a refused row", () => {
+    const change = entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]);
+    expect(found([{ ...change, approvedBy: undefined }])).toEqual([["warning", "LU-01", "a change that nobody approved"]]);
+    expect(found([{ ...change, approvedBy: " Shift b" }])).toEqual([["warning", "LU-01", "approved by the person who made the change"]]);
+    expect(found([{ ...change, date: "2026-12-02" }])).toEqual([["error", "LU-01", "the record has a day that lies ahead"]]);
+    expect(found([{ ...change, tag: "LU-1" }])).toEqual([["error", "LU-1", "the record names a machine that the list does not have"]]);
+    const refused = { ...plant, refused: [{ line: 9, tag: "LU-09", code: "syntax", message: "" }] };
+    expect(found([{ ...change, tag: "LU-09" }], {}, refused)).toEqual([
+      ["error", "LU-09", "the record cannot be held against the list: the row of the machine was refused"],
+    ]);
+    expect(found([change], {}, plantOf({ ...fan, cells: undefined } as never))).toEqual([
+      ["error", "LU-01", "the record cannot be held against the list: what its row says is not at hand"],
+    ]);
+  });
+
+  it("with the list as it was before, also what has no entry at all", () => {
+    const before = plantOf(celled("LU-01", 2, { trip: "9 mm/s rms", "trip delay s": "8", latching: "yes" }), celled("UP-03", 3, { trip: "9 mm/s rms" }), celled("OLD", 4, {}));
+    const change = entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]);
+    expect(found([change], { before })).toEqual([["warning", "OLD", "a machine that the list had before, and has no more"]]);
+    expect(found([], { before }).map(([, tag, what]) => [tag, what])).toEqual([
+      ["LU-01", "changed without a record"],
+      ["OLD", "a machine that the list had before, and has no more"],
+    ]);
+  });
+});
+
+/** A list, what happened to it with a record of all, and the list after that. */
+const history = fc
+  .array(
+    fc.record({
+      tag: fc.constantFrom("A", "B"),
+      setting: fc.constantFrom("trip", "alarm", "trip delay s", "sensor", "bypass") as fc.Arbitrary<PlantColumn | "bypass">,
+      value: fc.integer({ min: 1, max: 4 }),
+      days: fc.integer({ min: 0, max: 3 }),
+      forATime: fc.boolean(),
+    }),
+    { minLength: 1, maxLength: 14 },
+  )
+  .map((acts) => {
+    const cells: Record<string, Partial<Record<PlantColumn, string>>> = { A: { trip: "9 mm/s rms" }, B: { "trip delay s": "4" } };
+    const written = { trip: "mm/s rms", alarm: "mm/s rms", "trip delay s": "", sensor: "mV/g" } as Record<string, string>;
+    const before = plantOf(celled("A", 2, { ...cells.A }), celled("B", 3, { ...cells.B }));
+    const changes: PlantChange[] = [];
+    let day = "2026-01-05";
+    const add = (tag: string, setting: ChangedSetting, old: string, now: string, until?: string) =>
+      changes.push(entry(changes.length + 2, day, tag, setting, [old, now], until === undefined ? {} : { until }));
+    for (const { tag, setting, value, days, forATime } of acts) {
+      day = daysAfter(day, days);
+      const row = cells[tag] as Partial<Record<PlantColumn, string>>;
+      if (setting === "bypass") {
+        add(tag, "bypass", "", "trip", daysAfter(day, 5));
+        day = daysAfter(day, days);
+        add(tag, "bypass", "trip", "");
+        continue;
+      }
+      const old = row[setting] ?? "";
+      const now = `${value} ${written[setting]}`.trim();
+      if (now === old) continue;
+      add(tag, setting as ChangedSetting, old, now, forATime ? daysAfter(day, 5) : undefined);
+      row[setting] = now;
+      if (!forATime) continue;
+      day = daysAfter(day, days);
+      add(tag, setting as ChangedSetting, now, old);
+      if (old === "") delete row[setting];
+      else row[setting] = old;
+    }
+    return { before, changes, plant: plantOf(celled("A", 2, { ...cells.A }), celled("B", 3, { ...cells.B })) };
+  });
+
+describe("a random chain of recorded changes", () => {
+  it("gives no finding, in whichever order of days its rows stand", () => {
+    fc.assert(
+      fc.property(history, fc.boolean(), ({ before, changes, plant: list }, isTold) => {
+        expect(found(changes, isTold ? { before } : {}, list)).toEqual([]);
+      }),
+    );
+  });
+
+  it("gives one where any of its entries is dropped", () => {
+    fc.assert(
+      fc.property(history, fc.nat(), ({ before, changes, plant: list }, which) => {
+        fc.pre(changes.length > 0);
+        const left = changes.filter((_, i) => i !== which % changes.length);
+        expect(found(left, { before }, list).length).toBeGreaterThan(0);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
