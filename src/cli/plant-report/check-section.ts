@@ -2,7 +2,8 @@ import { checkChart } from "../../chart/index";
 import { format } from "../../reading/index";
 import { checkRemarks, signed, toleranceText } from "../../report/index";
 import type { PageCharts } from "./chart-figure";
-import { bullets, section, table } from "./list-parts";
+import type { CitedSources } from "./cited-sources";
+import { bullets, section, sentence, table } from "./list-parts";
 import type { MachineReport } from "./machine-report";
 import { type Markup, markup } from "./markup";
 import { NARROW } from "./reading-section";
@@ -10,10 +11,9 @@ import { NARROW } from "./reading-section";
 const titles = ["check", "known", "showed", "error", "tolerance", "verdict"];
 
 /** The last check against a known vibration: errors against tolerance, and what they mean for the readings since. */
-export function checkSection({ checks, checkNotes, machine }: MachineReport, charts: PageCharts): Markup | undefined {
+export function checkSection({ checks, checkNotes, machine, due }: MachineReport, charts: PageCharts, sources: CitedSources): Markup | undefined {
   const { check } = machine;
-  const when = check && `On ${check.date}${check.by === undefined ? "" : `, by ${check.by}`}`;
-  const every = machine.interval === undefined ? "" : `; to be checked every ${machine.interval} months`;
+  const when = check && `On ${check.date}${check.by === undefined ? "" : `, by ${check.by}`}. `;
   const rows = checks.map(({ name, check: one }) => [
     name,
     format(one.known),
@@ -25,7 +25,7 @@ export function checkSection({ checks, checkNotes, machine }: MachineReport, cha
   return section(
     "check",
     "Last check of the device",
-    markup`<p>${when ?? "None in the list"}${every}.</p>\n`,
+    markup`<p>${when}${sentence(due.what)} ${sentence(due.why)}${due.isDue && ` ${sentence(`to do: ${due.mend}`)}`} ${sources.cite(due.source)}</p>\n`,
     checks.length === 0
       ? undefined
       : markup`<div class="beside">

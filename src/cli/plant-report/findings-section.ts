@@ -3,22 +3,27 @@ import { section } from "./list-parts";
 import type { MachineReport } from "./machine-report";
 import { type Markup, markup } from "./markup";
 
-/** The open findings, worst first: what, why, what would mend it, and where the rule is from. */
+/** The open findings, the gravest first: what, why, what would mend it, and where the rule is from. */
 export function findingsSection({ findings, unanswered }: MachineReport, sources: CitedSources): Markup | undefined {
   const rows = findings.map(
-    ({ level, what, why, mend, source }) => markup`<li class="finding ${level}">
-<p class="what"><span class="level">${level}</span> ${what}</p>
+    ({ grade, what, why, mend, source }) => markup`<li class="finding ${grade}">
+<p class="what"><span class="level">${grade}</span> ${what}</p>
 <p>${why} ${sources.cite(source)}</p>
-<p class="mend"><span class="lead">To mend it:</span> ${mend}</p>
+<p><span class="lead">To mend it:</span> ${mend}</p>
 </li>
 `,
   );
-  const open = unanswered.map((text) => markup`<li class="finding warning"><p class="what"><span class="level">not answered</span> ${text}</p></li>\n`);
+  const open = unanswered.map(
+    (text) => markup`<li class="finding warning">
+<p class="what"><span class="level">not answered</span> ${text}</p>
+</li>
+`,
+  );
   return section(
     "findings",
     "Open findings",
     rows.length + open.length === 0
-      ? markup`<p>None: nothing in the list of this machine was found wrong or lacking.</p>\n`
+      ? markup`<p>None: nothing that this report looks at was found wrong or lacking in the row of this machine.</p>\n`
       : markup`<ol class="findings">\n${rows}${open}</ol>\n`,
   );
 }

@@ -1,11 +1,12 @@
 import { format } from "../../reading/index";
-import { marginOf } from "../print/verdict-parts";
 import { indexScript } from "./index-script";
 import { bullets, section, table } from "./list-parts";
+import type { Standing } from "./machine-report";
 import { type Markup, markup } from "./markup";
 import { cautionsBox, pageText } from "./page-frame";
+import { marginWords, readingText } from "./reading-text";
 import type { ReportHead } from "./report-head";
-import { countChips, countsOf, many, ORDER, type Standing, standingChip } from "./standing";
+import { countChips, countsOf, many, ORDER, standingChip } from "./standing";
 import { zoneStep } from "./zone-chip";
 
 /** A machine on the index, with its page. */
@@ -20,24 +21,23 @@ function row(one: IndexRow): Markup {
   const { tag, description = "", alarm, trip } = machine;
   const kind = machine.machine.type ?? "kind not known";
   const [worst] = points;
-  const verdict = worst?.verdict;
   const { error, warning, note } = countsOf(one);
   const level = error > 0 ? "error" : warning > 0 ? "warning" : note > 0 ? "note" : "none";
-  const reading = worst && `${worst.point !== "" ? `${worst.point} ` : ""}${worst.written}`;
+  const reading = worst && [worst.verdict.point, readingText(worst)].filter(Boolean).join(" ");
   const words = [tag, description, kind].join(" ").toLowerCase();
   const sorts = [
-    verdict === undefined ? "" : zoneStep(verdict),
-    verdict === undefined ? "" : verdict.margin.ratio === 0 ? "" : 1 / verdict.margin.ratio,
+    worst === undefined ? "" : zoneStep(worst),
+    worst === undefined ? "" : 1 / worst.verdict.margin.ratio,
     error * 1e6 + warning * 1e3 + note,
   ] as const;
   const set = [alarm, trip].map((level) => (level === undefined ? "none" : format(level)));
-  return markup`<tr data-words="${words}" data-zone="${verdict?.zone ?? "not read"}" data-worst="${level}" data-kind="${kind}" data-check="${due.state}">
+  return markup`<tr data-words="${words}" data-zone="${worst?.verdict.worst ?? "not read"}" data-worst="${level}" data-kind="${kind}" data-check="${due.state}">
 <th scope="row" data-sort="${tag}"><a class="tag" href="${page}">${tag}</a><span class="said">${[description, kind].filter(Boolean).join("; ")}</span></th>
 <td data-sort="${sorts[0]}">${standingChip(one)}</td>
-<td data-sort="${sorts[1]}">${reading !== undefined && markup`<span class="said-first">${reading}</span><span class="said">${verdict && marginOf(verdict, 3)}</span>`}</td>
+<td data-sort="${sorts[1]}">${reading !== undefined && markup`<span class="said-first">${reading}</span><span class="said">${worst && marginWords(worst)}</span>`}</td>
 <td data-sort="${sorts[2]}">${countChips(one)}</td>
 <td data-name="alarm, trip">${set.map((level) => markup`<span class="line">${level}</span> `)}</td>
-<td data-name="check" data-sort="${due.day ?? ""}">${due.state}${due.day && markup` <span class="line">${due.day}</span>`}</td>
+<td data-name="check" data-sort="${due.due ?? ""}">${due.state}${due.due !== null && markup` <span class="line">${due.due}</span>`}</td>
 </tr>
 `;
 }
@@ -47,7 +47,7 @@ export function indexPage(head: ReportHead, rows: readonly IndexRow[]): string {
   const { name, on, from, refused, strangers } = head;
   const count = (is: (one: IndexRow) => boolean): number => rows.filter(is).length;
   const told = [
-    [many(count(({ points: [worst] }) => worst !== undefined && zoneStep(worst.verdict) === 3), "machine"), "in the worst zone"],
+    [many(count(({ points: [worst] }) => worst !== undefined && zoneStep(worst) === 3), "machine"), "in the worst zone"],
     [many(count((one) => countsOf(one).error > 0), "machine"), "with an error in the list"],
     [many(count(({ due }) => due.isDue), "device"), "to be checked"],
     [many(count(({ points }) => points.length === 0), "machine"), "not read"],

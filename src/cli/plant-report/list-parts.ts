@@ -10,6 +10,11 @@ ${inner}</section>
 `;
 }
 
+/** Words as a sentence. */
+export function sentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? "" : "."}`;
+}
+
 /** A list of sentences; nothing for none. */
 export function bullets(texts: readonly (string | Markup)[]): Markup | undefined {
   if (texts.length === 0) return undefined;

@@ -42,7 +42,7 @@ export function machinePage(
     limitsSection(report, sources),
     setpointsSection(report, sources),
     historySection(report, charts),
-    checkSection(report, charts),
+    checkSection(report, charts, sources),
     changesSection(report),
     factsSection(machine),
     sources.section(),
@@ -54,7 +54,7 @@ ${link(beside.before, "Before it", "prev")}${link(beside.next, "Next", "next")}<
 <p class="over">${head.name}, on ${head.on}</p>
 <h1>${tag}</h1>
 ${description !== undefined && markup`<p class="subject">${description}</p>\n`}<ul class="standing">
-${chips.map((chip) => markup`<li>${chip}</li>\n`)}<li>check of the device: ${due.state}${due.day && `, ${due.day}`}</li>
+${chips.map((chip) => markup`<li>${chip}</li>\n`)}<li>check of the device: ${due.state}${due.due !== null && `, ${due.due}`}</li>
 </ul>
 </header>
 <main>

@@ -1,32 +1,31 @@
-import type { Source } from "../../core/index";
-import type { CalendarDay, PlantMachine } from "../../plant/index";
 import type { TrendReading } from "../../chart/index";
-import type { Proposal } from "../../setpoints/index";
+import type { Source } from "../../core/index";
+import type {
+  DueCheck,
+  PlantChange,
+  PlantFinding,
+  PlantMachine,
+  RouteBasis,
+  RouteVerdict,
+  ScheduledMachine,
+} from "../../plant/index";
 import type { Verdict } from "../../severity/index";
 import type { KnownCheckResult } from "../../verification/index";
 
-/** How much a finding weighs, worst first. */
-export const findingLevels = ["error", "warning", "note"] as const;
-
-/** What was found wrong or lacking in the list, on one machine. */
-export interface ReportFinding {
-  readonly level: (typeof findingLevels)[number];
-  readonly what: string;
-  readonly why: string;
-  readonly mend: string;
-  /** As data, or in words. */
-  readonly source: Source | string;
+/** A reading of the last route, with what its verdict rests on. */
+export interface ReadPoint {
+  readonly verdict: RouteVerdict;
+  readonly basis: RouteBasis;
 }
 
-/** A point of a machine as the last route has it. */
-export interface ReportPoint {
-  /** Its name; empty for the only one. */
-  readonly point: string;
-  readonly written: string;
-  readonly on?: CalendarDay;
-  readonly verdict: Verdict;
-  /** The changes since the baseline and since the route before, in words. */
-  readonly changes: readonly string[];
+/** How a machine stands, as the index and the head of its page say it. */
+export interface Standing {
+  readonly machine: PlantMachine;
+  /** The gravest first. */
+  readonly findings: readonly PlantFinding[];
+  /** Worst first; empty for a machine that no route has. */
+  readonly points: readonly ReadPoint[];
+  readonly due: DueCheck;
 }
 
 /** Readings of a point over time. */
@@ -63,40 +62,19 @@ export interface ReportLimits {
   readonly notes: readonly string[];
 }
 
-/** What was changed, bypassed or put back, as the record has it. */
-export interface ReportChange {
-  readonly date: CalendarDay;
-  readonly what: string;
-  readonly reason: string;
-  readonly by: string;
-  /** What is still open of it, in words; empty for nothing. */
-  readonly open: string;
-}
-
-/** When the device is to be checked. */
-export interface ReportDue {
-  readonly isDue: boolean;
-  /** In a word or two, such as overdue. */
-  readonly state: string;
-  readonly day?: CalendarDay;
-}
-
 /** All that the page of a machine tells. */
-export interface MachineReport {
-  readonly machine: PlantMachine;
-  readonly findings: readonly ReportFinding[];
-  /** Worst first; empty for a machine that no route has. */
-  readonly points: readonly ReportPoint[];
+export interface MachineReport extends Standing {
+  /** The whole verdict on the worst point. */
+  readonly verdict?: Verdict;
   /** Readings of it that were refused, in words. */
   readonly refused: readonly string[];
   readonly limits: readonly ReportLimits[];
-  readonly proposal?: Proposal;
+  readonly scheduled?: ScheduledMachine;
   readonly checks: readonly ReportCheck[];
-  /** What the last check means, when the next is due, what cannot be said. */
+  /** What the last check means, and what cannot be said of it. */
   readonly checkNotes: readonly string[];
-  readonly due: ReportDue;
   readonly histories: readonly ReportHistory[];
-  readonly changes: readonly ReportChange[];
+  readonly changes: readonly PlantChange[];
   /** What could not be answered, in words with the reason. */
   readonly unanswered: readonly string[];
 }

@@ -1,9 +1,9 @@
 import { indexPage } from "./index-page";
 import { machinePage, type Neighbour } from "./machine-page";
-import type { MachineReport } from "./machine-report";
+import type { MachineReport, Standing } from "./machine-report";
 import { pageNames } from "./page-names";
 import type { ReportHead } from "./report-head";
-import { rankOf, type Standing } from "./standing";
+import { rankOf } from "./standing";
 
 /** A page by the name of its file. */
 export interface ReportPage {

@@ -1,23 +1,21 @@
 import { counted } from "../../core/index";
-import { findingLevels, type MachineReport } from "./machine-report";
+import { findingGrades } from "../../plant/index";
+import type { Standing } from "./machine-report";
 import { type Markup, markup } from "./markup";
 import { zoneChip, zoneStep } from "./zone-chip";
-
-/** How a machine stands, as the index and the head of its page say it. */
-export type Standing = Pick<MachineReport, "machine" | "findings" | "points" | "due">;
 
 const named = { error: "errors", warning: "warnings", note: "notes" } as const;
 
 /** How many findings of each level there are. */
 export function countsOf({ findings }: Pick<Standing, "findings">): Readonly<Record<keyof typeof named, number>> {
-  const count = (level: string): number => findings.filter((one) => one.level === level).length;
+  const count = (level: string): number => findings.filter((one) => one.grade === level).length;
   return { error: count("error"), warning: count("warning"), note: count("note") };
 }
 
 /** The counts of findings, those there are; empty for none. */
 export function countChips(standing: Pick<Standing, "findings">): Markup[] {
   const counts = countsOf(standing);
-  return findingLevels.flatMap((level) => {
+  return findingGrades.flatMap((level) => {
     const count = counts[level];
     if (count === 0) return [];
     return [markup`<span class="level ${level}">${count} ${count === 1 ? level : named[level]}</span>`];
@@ -27,7 +25,7 @@ export function countChips(standing: Pick<Standing, "findings">): Markup[] {
 /** The zone of the worst reading, or that there is none. */
 export function standingChip({ points }: Pick<Standing, "points">): Markup {
   const [worst] = points;
-  return worst === undefined ? markup`<span class="level note">not read</span>` : zoneChip(worst.verdict);
+  return worst === undefined ? markup`<span class="level note">not read</span>` : zoneChip(worst);
 }
 
 /** What weighs most of a machine. To order machines otherwise, change this table. */
@@ -41,7 +39,7 @@ export const ORDER =
 export function rankOf(standing: Standing): number {
   const { error, warning } = countsOf(standing);
   const [worst] = standing.points;
-  const step = worst === undefined ? 0 : zoneStep(worst.verdict);
+  const step = worst === undefined ? 0 : zoneStep(worst);
   if (step === 3) return weights.worstZone;
   if (error > 0) return weights.error;
   if (step === 2) return weights.secondZone;

@@ -1,0 +1,57 @@
+import { attempt } from "../../core/index";
+import {
+  machineVerdict,
+  type Plant,
+  type PlantChange,
+  type RefusedReading,
+  scheduleSetpoints,
+} from "../../plant/index";
+import type { Scheme } from "../../severity/index";
+import { machineChecks } from "./machine-checks";
+import { machineLimits } from "./machine-limits";
+import type { MachineReport, ReportHistory, Standing } from "./machine-report";
+
+/** What is known beside the standings. */
+export interface Beside {
+  readonly plant: Plant;
+  readonly schemes: readonly Scheme[] | undefined;
+  readonly refused: readonly RefusedReading[];
+  readonly changes: readonly PlantChange[];
+  readonly histories: ReadonlyMap<string, readonly ReportHistory[]>;
+}
+
+/** All that is told of a machine: made when its page is, so that one at a time is held. */
+export function reportOfMachine(standing: Standing, beside: Beside): MachineReport {
+  const { machine, points } = standing;
+  const { tag } = machine;
+  const { plant, schemes, refused, changes, histories } = beside;
+  const unanswered: string[] = [];
+  const or = <Value>(what: string, call: () => Value): Value | undefined => {
+    const found = attempt(call);
+    if (found.ok) return found.value;
+    unanswered.push(`${what}: ${found.error.message}`);
+    return undefined;
+  };
+  const [worst] = points;
+  const verdict =
+    worst && or("the reading cannot be drawn", () => machineVerdict(machine, worst.verdict.reading, schemes));
+  const limits = or("the limits are not known", () => machineLimits(machine, schemes)) ?? [];
+  // rows that share a tag are told apart by none
+  const rows = { ...plant, machines: plant.machines.filter((one) => one.tag === tag), refused: [] };
+  const schedule = scheduleSetpoints(rows, schemes === undefined ? {} : { schemes });
+  for (const { message } of schedule.refused) unanswered.push(`no setpoints are proposed: ${message}`);
+  const [scheduled] = schedule.machines;
+  return {
+    ...standing,
+    ...(verdict && { verdict }),
+    refused: refused.flatMap((one) =>
+      one.tag === tag ? [`Refused, and not judged: line ${one.line} of the ${one.list}: ${one.message}`] : [],
+    ),
+    limits,
+    ...(scheduled && { scheduled }),
+    ...machineChecks(machine),
+    histories: histories.get(tag) ?? [],
+    changes: changes.filter((one) => one.tag === tag),
+    unanswered,
+  };
+}
