@@ -1,7 +1,8 @@
 import { convertAmplitude, currentLoop, linearTypeOf } from "../amplitude/index";
 import { bandResponse } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
-import { type Amplitude, amplitudeIn, format, significant } from "../reading/index";
+import { type Amplitude, amplitudeIn, significant } from "../reading/index";
+import { levelText } from "./level-text";
 import type { PlantMachine } from "./plant-machine";
 
 /** The type in which levels of a shaker are compared: at one frequency each other one is in a fixed ratio to it. */
@@ -71,7 +72,7 @@ export function benchWindow(machine: PlantMachine, hertz: number): BenchWindow |
   const most = end === undefined ? Number.POSITIVE_INFINITY : valueOf(end);
   if (end !== undefined && lowest > most) {
     return {
-      why: `its loop ends at ${format(bare(end))}, below ${format(first)}`,
+      why: `its loop ends at ${levelText(bare(end))}, below ${levelText(bare(first))}`,
       mend: "a loop whose range holds alarm and trip",
     };
   }

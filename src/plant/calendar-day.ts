@@ -41,11 +41,4 @@ export function calendarDay(text: string, order?: DayOrder): CalendarDay {
   return [`${year}`.padStart(4, "0"), `${month}`.padStart(2, "0"), `${day}`.padStart(2, "0")].join("-");
 }
 
-/** The day so many months later; of a month that is too short, its last. */
-export function monthsAfter(day: CalendarDay, months: number): CalendarDay {
-  const [year, month, date] = day.split("-").map(Number) as [number, number, number];
-  const first = new Date(Date.UTC(year, month - 1 + months, 1));
-  const last = new Date(Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + 1, 0)).getUTCDate();
-  first.setUTCDate(Math.min(date, last));
-  return first.toISOString().slice(0, 10);
-}
+export { monthsAfter } from "./calendar";

@@ -1,7 +1,8 @@
 import { attempt, requireGiven, requireList, withParameters } from "../core/index";
-import { type Amplitude, amplitudeIn, format } from "../reading/index";
+import { type Amplitude, amplitudeIn } from "../reading/index";
 import { linearTypeOf } from "../amplitude/index";
 import { checkAgainstKnown, type KnownCheckResult } from "../verification/index";
+import { levelText } from "./level-text";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
 import { PRACTICE } from "./practice";
 import type { TakenResult } from "./take-results";
@@ -62,8 +63,8 @@ function periodOf(
   const { verdict, errorPercent } = check;
   const reads = readsOf(check);
   const real = tripsAt(machine, check);
-  const size = `${Math.abs(errorPercent).toFixed(1)} % ${errorPercent < 0 ? "low" : "high"} at ${format(check.known)}`;
-  const trip = real === null ? "" : `; a trip set to ${format(machine.trip as Amplitude)} comes at ${format(real)}, the error taken as proportional`;
+  const size = `${Math.abs(errorPercent).toFixed(1)} % ${errorPercent < 0 ? "low" : "high"} at ${levelText(check.known)}`;
+  const trip = real === null ? "" : `; a trip set to ${levelText(machine.trip as Amplitude)} comes at ${levelText(real)}, the error taken as proportional`;
   const sure = verdict === "fail" ? "" : ", which is neither within nor out of tolerance for certain";
   const when = to === null ? `as left on ${from}` : `as found on ${to}`;
   return [

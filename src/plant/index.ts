@@ -1,8 +1,21 @@
-export { calendarDay, type DayOrder, monthsAfter } from "./calendar-day";
+export { auditChanges, type ChangeAuditOptions } from "./audit-changes";
+export { type BenchDevice, type BenchRound, type BenchSetting, benchRound, type LeftOut, type RoundOptions } from "./bench-round";
+export { daysBetween, monthsAfter, requireDay } from "./calendar";
+export { calendarDay, type DayOrder } from "./calendar-day";
 export type { CellOptions } from "./cell-readers";
+export { changeChain } from "./change-chain";
+export { type ChangeColumn, changeColumns, changeTitles } from "./change-columns";
+export { type ChangeRule, type ChangeRuleEntry, changeRules } from "./change-rules";
 export { type CellKind, type ColumnGroup, type PlantColumn, type PlantColumnEntry, plantColumns } from "./columns";
+export { type DoubtfulPeriod, doubtfulPeriods } from "./doubtful-periods";
+export { type DueCheck, type DueOptions, dueChecks } from "./due-checks";
+export { type DueState, type DueStateEntry, dueStates } from "./due-states";
+export { levelText } from "./level-text";
+export { findingGrades, type PlantFinding } from "./finding";
 export { type RowOptions, UNSAID_SOURCE } from "./machine-of-row";
+export { changedSettings, parseChanges } from "./parse-changes";
 export { type PlantOptions, type PlantTable, parsePlant } from "./parse-plant";
+export type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
 export type { CalendarDay, Plant, PlantMachine, RecordedBaseline, RecordedCheck, RefusedRow } from "./plant-machine";
 export { type JudgeRouteOptions, judgeRoute } from "./judge-route";
 export { type LimitsChosenBy, limitsOfRow, machineVerdict } from "./machine-verdict";
@@ -25,3 +38,6 @@ export {
   type UnscheduledMachine,
 } from "./schedule-setpoints";
 export type { ScheduledSetting, SetpointChange } from "./setpoint-change";
+export { type ResultColumn, resultColumns, resultTitles } from "./result-columns";
+export { isSameCell } from "./same-cell";
+export { type OpenResult, type ResultOptions, type TakenResult, type TakenResults, takeResults } from "./take-results";

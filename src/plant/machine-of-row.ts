@@ -65,6 +65,17 @@ function tableId(cell: string, schemes: readonly SchemeRef[] | undefined): strin
   return schemeById(cell).id;
 }
 
+/** The cells with a point for decimals and days as 2026-03-31; what cannot be read so stays as it is. */
+function plainCells(cells: RowCells, options: RowOptions): RowCells {
+  if (options.decimal !== "," && options.dates === undefined) return cells;
+  const plain = Object.entries(cells).map(([column, cell]) => {
+    const isDay = plantColumns[column as PlantColumn].holds === "date";
+    const told = attempt(() => (isDay ? calendarDay(cell, options.dates) : pointed(cell, options)));
+    return [column, told.ok ? told.value : cell];
+  });
+  return Object.fromEntries(plain);
+}
+
 /** What is left of an object without the keys that have no value. */
 function present<Parts extends object>(parts: Parts): { [Key in keyof Parts]: Exclude<Parts[Key], undefined> } {
   const there = Object.entries(parts).filter(([, value]) => value !== undefined);
@@ -215,6 +226,7 @@ export function machineOfRow(
       device,
       ...(level !== undefined && { baseline }),
       ...(date !== undefined && { check }),
+      cells: plainCells(cells, options),
       own,
     } as PlantMachine),
   };

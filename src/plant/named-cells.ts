@@ -1,4 +1,5 @@
 import { nearest, shown, unknownOption, VeladisError } from "../core/index";
+import { unguarded } from "./unguarded";
 
 /** A heading without regard to case, blanks, underscores and hyphens. */
 export function plainTitle(heading: string): string {
@@ -35,4 +36,23 @@ export function namedColumns<Title extends string>(
     expected: `${file} with the ${lacks.length === 1 ? "column" : "columns"} ${lacks.join(", ")}`,
     received: heading.length === 0 ? "nothing" : heading.map((text) => text.slice(0, 20)).join(", ").slice(0, 200),
   });
+}
+
+/**
+ * The cells of a row by title, without blanks about them and without what guards them against a spreadsheet.
+ *
+ * @throws {@link VeladisError} `length-mismatch` for a torn row
+ */
+export function namedCells<Title extends string>(
+  row: readonly string[],
+  heading: readonly string[],
+  columns: ReadonlyMap<Title, number>,
+): Readonly<Record<Title, string>> {
+  if (row.length !== heading.length) {
+    throw new VeladisError("length-mismatch", {
+      expected: `${heading.length} cells, as there are headings`,
+      received: `${row.length}`,
+    });
+  }
+  return Object.fromEntries([...columns].map(([title, at]) => [title, unguarded(row[at] as string)])) as Record<Title, string>;
 }

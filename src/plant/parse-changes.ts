@@ -13,10 +13,9 @@ import { type ChangeColumn, changeColumns, changeTitles } from "./change-columns
 import { type PlantColumn, plantColumns } from "./columns";
 import type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
 import type { CalendarDay, RefusedRow } from "./plant-machine";
-import { namedColumns, plainTitle } from "./named-cells";
+import { namedCells, namedColumns, plainTitle } from "./named-cells";
 import { isSameCell } from "./same-cell";
-import { type PlantTable, requireTable } from "./plant-table";
-import { unguarded } from "./unguarded";
+import { type PlantTable, requireTable } from "./parse-plant";
 import { valueOfCell } from "./value-of-cell";
 
 const keys: Readonly<Record<keyof CellOptions, true>> = /* @__PURE__ */ Object.freeze({ decimal: true, dates: true });
@@ -73,7 +72,7 @@ export function changeOfCells(
 ): { readonly change?: PlantChange; readonly refused: readonly RefusedCell[] } {
   const refused: RefusedCell[] = [];
   const read = <Value>(column: ChangeColumn, reader: (cell: string) => Value): Value | undefined => {
-    const cell = unguarded(cells[column]);
+    const cell = cells[column];
     const told = attempt((): Value | undefined => {
       if (cell !== "") return reader(cell);
       if (!changeColumns[column].needed) return undefined;
@@ -125,9 +124,13 @@ export function parseChanges(table: PlantTable, options: CellOptions = {}): Chan
     const refused: RefusedRow[] = [];
     for (const [i, row] of rows.entries()) {
       const line = lines?.[i] ?? i + 2;
-      const cells = Object.fromEntries(changeTitles.map((title) => [title, row[columns.get(title) as number] ?? ""]));
-      const tag = unguarded(cells.tag ?? "");
-      const read = changeOfCells(cells as ChangeCells, line, told);
+      const cells = attempt(() => namedCells(row, heading, columns));
+      if (!cells.ok) {
+        refused.push({ line, tag: "", code: cells.error.code, message: cells.error.message });
+        continue;
+      }
+      const { tag } = cells.value;
+      const read = changeOfCells(cells.value, line, told);
       if (read.change !== undefined) changes.push(read.change);
       for (const { column, error } of read.refused) {
         const { code, message } = error;

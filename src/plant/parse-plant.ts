@@ -47,7 +47,7 @@ const optionKeys: Readonly<Record<keyof PlantOptions, true>> = /* @__PURE__ */ O
 const FORM = 'a list such as { heading: ["tag", "kind"], rows: [["LU-01", "fan"]] }';
 
 /** The table itself, of texts throughout. */
-function requireTable(table: PlantTable): PlantTable {
+export function requireTable(table: PlantTable): PlantTable {
   const { heading, rows, lines } = requireKnownKeys(
     requireGiven(table, FORM, { parameter: "table" }),
     tableKeys,

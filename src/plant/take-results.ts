@@ -1,6 +1,7 @@
 import {
   attempt,
   frozen,
+  inPlace,
   requireGiven,
   requireKnownOptions,
   shown,
@@ -13,12 +14,11 @@ import { requireDay } from "./calendar";
 import { calendarDay } from "./calendar-day";
 import { amountText, type CellOptions, pointed } from "./cell-readers";
 import type { PlantColumn } from "./columns";
-import { namedColumns } from "./named-cells";
+import { namedCells, namedColumns } from "./named-cells";
 import type { CalendarDay, Plant, PlantMachine, RefusedRow } from "./plant-machine";
-import { type PlantTable, requireTable } from "./plant-table";
+import { type PlantTable, requireTable } from "./parse-plant";
 import { type ResultColumn, resultColumns, resultTitles } from "./result-columns";
 import { sheetOfNumber } from "./sheet-number";
-import { unguarded } from "./unguarded";
 
 /** How results are read, and on which day. */
 export interface ResultOptions extends CellOptions {
@@ -97,7 +97,7 @@ function machineOf({ number, tag }: Cells, plant: Plant): PlantMachine {
 
 /** The day of a check: after the one before, and not after the day on which it is read. */
 function dayOf({ number, date }: Cells, before: CalendarDay | null, { on, dates }: ResultOptions): CalendarDay {
-  const day = calendarDay(date, dates);
+  const day = inPlace({ option: "date" }, () => calendarDay(date, dates));
   if (day > on) refuse("out-of-range", "date", `a day not after ${on}, on which the results are read`, day);
   if (before === null) return day;
   if (day <= before) refuse("out-of-range", "date", `a day after the last check, ${before}: an earlier one is in the list already`, day);
@@ -131,7 +131,12 @@ function resultOf(cells: Cells, line: number, plant: Plant, options: ResultOptio
   const last = before.get(tag) ?? machine.check?.date ?? null;
   const date = dayOf(cells, last, options);
   const [known, found, left] = [cells.known, cells["as found"], cells["as left"]].map((cell) => pointed(cell, options)) as [string, string, string];
-  const row = cells.tolerance === "" ? "" : amountText(cells.tolerance, options, resultColumns.tolerance.says, true);
+  const row = 
+    cells.tolerance === ""
+      ? ""
+      : inPlace({ option: "tolerance" }, () =>
+          amountText(cells.tolerance, options, resultColumns.tolerance.says, true),
+        );
   const tolerance = toleranceOf(row, (machine.tolerance ?? machine.check?.tolerance), (one) => checkAgainstKnown({ known, indicated: found, tolerance: one }));
   const pair = left === "" ? undefined : asFoundAsLeft({ known, asFound: found, asLeft: left, tolerance });
   const asFound = pair?.asFound ?? checkAgainstKnown({ known, indicated: found, tolerance });
@@ -182,7 +187,12 @@ export function takeResults(plant: Plant, table: PlantTable, options: ResultOpti
     const last = new Map<string, CalendarDay>();
     for (const [i, row] of rows.entries()) {
       const line = lines?.[i] ?? i + 2;
-      const cells = Object.fromEntries(resultTitles.map((title) => [title, unguarded(row[columns.get(title) as number] ?? "")])) as Cells;
+      const read = attempt(() => namedCells(row, heading, columns));
+      if (!read.ok) {
+        refused.push({ line, tag: "", code: read.error.code, message: read.error.message });
+        continue;
+      }
+      const cells = read.value;
       if (byHand.every((title) => cells[title] === "")) {
         open.push({ line, number: cells.number, tag: cells.tag });
         continue;

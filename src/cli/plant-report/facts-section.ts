@@ -45,7 +45,7 @@ function nameplateRows({ machine, startUp, coastDown }: PlantMachine): Row[] {
   const { assumedFacts, notUnderstood, type, ...given } = machine;
   return [
     ["kind", type],
-    ...Object.entries(given).map(([key, value]): Row => [spaced(key), value && (key === "speed" ? speedText(value) : factText(value))]),
+    ...Object.entries(given).map(([key, value]): Row => [spaced(key), value === undefined ? undefined : key === "speed" ? speedText(value) : factText(value)]),
     ["starts up in", seconds(startUp)],
     ["coasts down in", seconds(coastDown)],
   ];
