@@ -12,13 +12,13 @@ export { type DueCheck, type DueOptions, dueChecks } from "./due-checks";
 export { type DueState, type DueStateEntry, dueStates } from "./due-states";
 export { levelText } from "./level-text";
 export { findingGrades, type PlantFinding } from "./finding";
-export { type RowOptions, UNSAID_SOURCE } from "./machine-of-row";
 export { changedSettings, parseChanges } from "./parse-changes";
+export { type JudgeRouteOptions, judgeRoute } from "./judge-route";
+export { type RowOptions, UNSAID_SOURCE } from "./machine-of-row";
+export { type LimitsChosenBy, limitsOfRow, machineVerdict } from "./machine-verdict";
 export { type PlantOptions, type PlantTable, parsePlant } from "./parse-plant";
 export type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
 export type { CalendarDay, Plant, PlantMachine, RecordedBaseline, RecordedCheck, RefusedRow } from "./plant-machine";
-export { type JudgeRouteOptions, judgeRoute } from "./judge-route";
-export { type LimitsChosenBy, limitsOfRow, machineVerdict } from "./machine-verdict";
 export type { RouteReading } from "./route-reading";
 export type {
   AllowedChange,

@@ -15,7 +15,7 @@ import { type SchemeRef, zoneLevel } from "../severity/index";
 import { type Earlier, earlierReadings, pointKey } from "./earlier-route";
 import type { Plant } from "./plant-machine";
 import { requireDay } from "./require-day";
-import { type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
+import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
 import { machineByTag } from "./route-tags";
 import type { JudgedRoute, RefusedReading, RouteBasis, RouteVerdict } from "./route-verdict";
@@ -179,19 +179,25 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
     );
     const { lines, several, isRead } = pointsOf(rows);
     const bases: RouteBasis[] = [];
-    const known = new Map<RouteMachine, Map<string, Attempt<JudgedBasis>>>();
-    const basisOf = (machine: RouteMachine, reading: Amplitude) => {
-      const own = known.get(machine) ?? new Map<string, Attempt<JudgedBasis>>();
-      known.set(machine, own);
-      const kind = kindOf(reading);
-      let found = own.get(kind);
-      if (found === undefined) {
-        found = attempt(() => routeBasis(machine, reading, bases.length));
-        if (found.ok) bases.push(found.value.basis);
-        own.set(kind, found);
-      }
+    const ofAlike = new Map<string, Attempt<AlikeBasis>>();
+    const alike = (machine: RouteMachine, kind: string, reading: Amplitude): AlikeBasis => {
+      const key = `${machine.alike}\n${kind}`;
+      const found = ofAlike.get(key) ?? attempt(() => alikeBasis(machine, reading));
+      ofAlike.set(key, found);
       if (!found.ok) throw found.error;
       return found.value;
+    };
+    const known = new Map<RouteMachine, Map<string, JudgedBasis>>();
+    const basisOf = (machine: RouteMachine, reading: Amplitude): JudgedBasis => {
+      const own = known.get(machine) ?? new Map<string, JudgedBasis>();
+      known.set(machine, own);
+      const kind = kindOf(reading);
+      const before = own.get(kind);
+      if (before !== undefined) return before;
+      const found = routeBasis(alike(machine, kind, reading), machine, bases.length);
+      bases.push(found.basis);
+      own.set(kind, found);
+      return found;
     };
     const judged = (row: RouteReading): RouteVerdict => {
       const machine = find(row.tag);

@@ -22,20 +22,27 @@ export interface RouteMachine {
   readonly machine: PlantMachine;
   readonly limits: MachineLimits;
   readonly schemes: readonly SchemeRef[] | undefined;
+  /** What decides its limits, as a text: the same for machines that are judged alike. */
+  readonly alike: string;
 }
 
 /** A zone with what goes with it, whatever the size of the reading in it. */
 export type ZoneFound = Pick<RouteVerdict, "zone" | "worst" | "headline" | "limit">;
 
-/** A basis with what judges the readings that rest on it. */
-export interface JudgedBasis {
-  readonly basis: RouteBasis;
-  /** Its number. */
-  readonly at: number;
+/** What judges readings in one type of all machines that are judged alike. */
+export interface AlikeBasis {
+  readonly basis: Omit<RouteBasis, "tag" | "baseline">;
   /** The zones that were found so far, by their numbers. */
   readonly zonesFound: Map<number, ZoneFound>;
   /** Undefined for readings with a history, of which each is judged by itself. */
   readonly ladder: MachineLadder | undefined;
+}
+
+/** The basis of a machine, with what judges the readings that rest on it. */
+export interface JudgedBasis extends AlikeBasis {
+  readonly basis: RouteBasis;
+  /** Its number. */
+  readonly at: number;
 }
 
 const FREQUENCY =
@@ -113,16 +120,15 @@ function baselineIn(as: ReadingType, { machine: { baseline } }: RouteMachine): B
 
 /** A reading of some size in the same type, for what is the same for all sizes. */
 function sized(reading: Amplitude): Amplitude {
-  return reading.value > 0 ? reading : { ...amplitudeIn(writtenIn(reading), 1, reading.hertz) };
+  return reading.value > 0 ? reading : amplitudeIn(writtenIn(reading), 1, reading.hertz);
 }
 
 /**
- * What verdicts on readings like this one rest on: of one machine, in one type, at one frequency.
+ * What verdicts on readings like this one rest on, of all machines that are judged alike: in one type, at one frequency.
  *
  * @throws {@link VeladisError} `missing-frequency` for a reading of another quantity than the limits, and as {@link machineVerdict}
  */
-export function routeBasis(machine: RouteMachine, like: Amplitude, at: number): JudgedBasis {
-  const { tag } = machine.machine;
+export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
   const reading = isPlain(like) ? sized(like) : like;
   const verdict = verdictBy(machine.machine, machine.limits, reading, machine.schemes);
   requireOwnQuantity(reading, verdict);
@@ -131,10 +137,9 @@ export function routeBasis(machine: RouteMachine, like: Amplitude, at: number): 
   const told = { from: as, schemes: machine.schemes, ...(hertz !== undefined && { at: { hertz } }) };
   const ladder = isPlain(like) ? ladderBy(machine.machine, machine.limits, told) : undefined;
   const allowed = allowedBy(reading, machine, verdict);
-  const baseline = baselineIn(as, machine);
   const { kind, zones, provenance, verified, confirmed, differences, setAside, unjudged, cautions } = verdict;
-  const basis: RouteBasis = Object.freeze({
-    ...{ tag, as, ...(hertz !== undefined && { hertz }), chosenBy: machine.limits.by, kind, zones },
+  const basis: AlikeBasis["basis"] = {
+    ...{ as, ...(hertz !== undefined && { hertz }), chosenBy: machine.limits.by, kind, zones },
     schemes: Object.freeze(verdict.judgements.map(({ scheme }) => scheme)),
     standards: Object.freeze(
       verdict.judgements.map(({ standard, edition, machineClass }) =>
@@ -147,8 +152,19 @@ export function routeBasis(machine: RouteMachine, like: Amplitude, at: number): 
     assumed: ladder?.judge.assumed ?? verdict.assumed,
     assumedFacts: verdict.assumedFacts,
     allowedChange: typeof allowed === "string" ? null : allowed,
+    notCompared: typeof allowed === "string" ? [allowed] : [],
+  };
+  return { basis, ladder, zonesFound: new Map() };
+}
+
+/** The basis of one machine: that of all that are judged alike, with its own baseline. */
+export function routeBasis(alike: AlikeBasis, machine: RouteMachine, at: number): JudgedBasis {
+  const baseline = baselineIn(alike.basis.as, machine);
+  const basis: RouteBasis = Object.freeze({
+    tag: machine.machine.tag,
+    ...alike.basis,
     baseline: typeof baseline === "string" ? null : baseline,
-    notCompared: Object.freeze([allowed, baseline].filter((one) => typeof one === "string")),
+    notCompared: Object.freeze([...alike.basis.notCompared, ...(typeof baseline === "string" ? [baseline] : [])]),
   });
-  return { basis, ladder, at, zonesFound: new Map() };
+  return { ...alike, basis, at };
 }

@@ -55,7 +55,8 @@ export function machineByTag(plant: Plant, schemes: readonly SchemeRef[] | undef
     }
     if (row instanceof VeladisError) return row;
     try {
-      return { machine: row, limits: limitsOfRow(row, schemes), schemes };
+      const alike = JSON.stringify([row.machine, row.table, row.limits]);
+      return { machine: row, limits: limitsOfRow(row, schemes), schemes, alike };
     } catch (error) {
       if (!VeladisError.is(error)) throw error;
       return error;
