@@ -28,6 +28,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   balance: async () => (await import("./balance")).printBalance,
   resolution: async () => (await import("./resolution")).printResolution,
   sum: async () => (await import("./sum")).printSum,
+  "plant report": async () => (await import("./plant-report")).printReport,
   "plant template": async () => (await import("./plant-template")).printTemplate,
   completion: async () => (await import("./completion")).printCompletion,
 };

@@ -23,6 +23,7 @@ export const pages = {
   balance: async () => (await import("./balance-page")).balancePage,
   resolution: async () => (await import("./resolution-page")).resolutionPage,
   sum: async () => (await import("./sum-page")).sumPage,
+  "plant report": async () => (await import("./plant-report-page")).plantReportPage,
   "plant template": async () => (await import("./plant-template-page")).plantTemplatePage,
   completion: async () => (await import("./completion-page")).completionPage,
 } as const satisfies Record<string, () => Promise<CommandPage>>;

@@ -23,8 +23,8 @@ export interface ListFile {
 /** A list is read whole: it is of hundreds of machines, not of millions. */
 const MOST_ROWS = 100_000;
 
-/** Rows of a list, and those that the reader of files refused. */
-interface ListRows {
+/** Rows of a list, or of a file that goes with one, and those that the reader of files refused. */
+export interface ListRows {
   readonly heading: readonly string[];
   readonly rows: readonly (readonly string[])[];
   readonly lines: readonly number[];
@@ -32,7 +32,8 @@ interface ListRows {
   readonly account?: RowAccount;
 }
 
-async function delimitedRows(io: Io, file: string, as: WrittenAs): Promise<ListRows> {
+/** The rows of a file that goes with a list, its headings first. */
+export async function delimitedRows(io: Io, file: string, as: WrittenAs): Promise<ListRows> {
   const stream = await inputStream(io, file);
   if (stream === undefined) {
     throw new VeladisError("missing-option", {

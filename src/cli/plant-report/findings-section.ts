@@ -6,8 +6,8 @@ import { type Markup, markup } from "./markup";
 /** The open findings, the gravest first: what, why, what would mend it, and where the rule is from. */
 export function findingsSection({ findings, unanswered }: MachineReport, sources: CitedSources): Markup | undefined {
   const rows = findings.map(
-    ({ grade, what, why, mend, source }) => markup`<li class="finding ${grade}">
-<p class="what"><span class="level">${grade}</span> ${what}</p>
+    ({ gravity, what, why, mend, source }) => markup`<li class="finding ${gravity}">
+<p class="what"><span class="level">${gravity}</span> ${what}</p>
 <p>${why} ${sources.cite(source)}</p>
 <p><span class="lead">To mend it:</span> ${mend}</p>
 </li>

@@ -69,7 +69,7 @@ ${cautionsBox()}${section(
       : table(
           "What could not be read: no verdict is given for these",
           ["file", "line", "tag", "column", "why"],
-          refused.map(({ file, line, tag, column, message }) => [file, `${line}`, tag, column ?? "the row", message]),
+          refused.map(({ file, line, tag, column, message }) => [file, line === 0 ? "" : `${line}`, tag, column ?? "the row", message]),
           ["line"],
         ),
     bullets(strangers),

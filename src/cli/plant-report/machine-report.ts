@@ -3,7 +3,6 @@ import type { Source } from "../../core/index";
 import type {
   DueCheck,
   PlantChange,
-  PlantFinding,
   PlantMachine,
   RouteBasis,
   RouteVerdict,
@@ -11,6 +10,22 @@ import type {
 } from "../../plant/index";
 import type { Verdict } from "../../severity/index";
 import type { KnownCheckResult } from "../../verification/index";
+
+/** How grave a finding is, the gravest first. */
+export const gravities = /* @__PURE__ */ Object.freeze(["error", "warning", "note"] as const);
+
+/** Something in the row of a machine, or in what stands beside it, that someone should look at. */
+export interface ReportFinding {
+  /** The line of the row; 0 for what is on no row of the list. */
+  readonly line: number;
+  readonly tag: string;
+  readonly gravity: (typeof gravities)[number];
+  readonly what: string;
+  readonly why: string;
+  readonly mend: string;
+  /** As data, or in words. */
+  readonly source: Source | string;
+}
 
 /** A reading of the last route, with what its verdict rests on. */
 export interface ReadPoint {
@@ -22,7 +37,7 @@ export interface ReadPoint {
 export interface Standing {
   readonly machine: PlantMachine;
   /** The gravest first. */
-  readonly findings: readonly PlantFinding[];
+  readonly findings: readonly ReportFinding[];
   /** Worst first; empty for a machine that no route has. */
   readonly points: readonly ReadPoint[];
   readonly due: DueCheck;

@@ -17,7 +17,8 @@ export interface Beside {
   readonly schemes: readonly Scheme[] | undefined;
   readonly refused: readonly RefusedReading[];
   readonly changes: readonly PlantChange[];
-  readonly histories: ReadonlyMap<string, readonly ReportHistory[]>;
+  /** Those of this machine. */
+  readonly histories: readonly ReportHistory[];
 }
 
 /** All that is told of a machine: made when its page is, so that one at a time is held. */
@@ -50,7 +51,7 @@ export function reportOfMachine(standing: Standing, beside: Beside): MachineRepo
     limits,
     ...(scheduled && { scheduled }),
     ...machineChecks(machine),
-    histories: histories.get(tag) ?? [],
+    histories,
     changes: changes.filter((one) => one.tag === tag),
     unanswered,
   };

@@ -20,11 +20,11 @@ export const INDEX = "index.html";
  * @param standings - how each machine stands, in the order of the list
  * @param reportOf - all that is told of the machine of a standing, made when its page is
  */
-export function* reportPages<One extends Standing>(
+export async function* reportPages(
   head: ReportHead,
-  standings: readonly One[],
-  reportOf: (standing: One) => MachineReport,
-): Generator<ReportPage> {
+  standings: readonly Standing[],
+  reportOf: (standing: Standing) => Promise<MachineReport>,
+): AsyncGenerator<ReportPage> {
   const tags = standings.map(({ machine }) => machine.tag);
   const names = pageNames(tags, ["index"]);
   // sorting keeps the order of the list among equals
@@ -37,7 +37,7 @@ export function* reportPages<One extends Standing>(
   };
   for (const [at, { standing, page }] of rows.entries()) {
     const beside = { index: INDEX, before: neighbour(at - 1), next: neighbour(at + 1) };
-    yield { name: page, text: machinePage(reportOf(standing), head, beside) };
+    yield { name: page, text: machinePage(await reportOf(standing), head, beside) };
   }
   const listed = rows.map(({ standing, page }) => ({ ...standing, page }));
   yield { name: INDEX, text: indexPage(head, listed) };

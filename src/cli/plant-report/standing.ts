@@ -1,6 +1,5 @@
 import { counted } from "../../core/index";
-import { findingGrades } from "../../plant/index";
-import type { Standing } from "./machine-report";
+import { gravities, type Standing } from "./machine-report";
 import { type Markup, markup } from "./markup";
 import { zoneChip, zoneStep } from "./zone-chip";
 
@@ -8,14 +7,14 @@ const named = { error: "errors", warning: "warnings", note: "notes" } as const;
 
 /** How many findings of each level there are. */
 export function countsOf({ findings }: Pick<Standing, "findings">): Readonly<Record<keyof typeof named, number>> {
-  const count = (level: string): number => findings.filter((one) => one.grade === level).length;
+  const count = (level: string): number => findings.filter((one) => one.gravity === level).length;
   return { error: count("error"), warning: count("warning"), note: count("note") };
 }
 
 /** The counts of findings, those there are; empty for none. */
 export function countChips(standing: Pick<Standing, "findings">): Markup[] {
   const counts = countsOf(standing);
-  return findingGrades.flatMap((level) => {
+  return gravities.flatMap((level) => {
     const count = counts[level];
     if (count === 0) return [];
     return [markup`<span class="level ${level}">${count} ${count === 1 ? level : named[level]}</span>`];

@@ -1,12 +1,12 @@
-import { type DueCheck, type JudgedRoute, type Plant, type PlantFinding, type RouteVerdict } from "../../plant/index";
-import type { ReadPoint, Standing } from "./machine-report";
+import type { DueCheck, JudgedRoute, Plant, RouteVerdict } from "../../plant/index";
+import { gravities, type ReadPoint, type ReportFinding, type Standing } from "./machine-report";
 
 /** What is known of all machines of a plant. */
 export interface PlantState {
   readonly plant: Plant;
   /** Undefined where no route was given. */
   readonly route: JudgedRoute | undefined;
-  readonly findings: readonly PlantFinding[];
+  readonly findings: readonly ReportFinding[];
   readonly due: readonly DueCheck[];
 }
 
@@ -24,7 +24,8 @@ function grouped<One, Key>(all: readonly One[], keyOf: (one: One) => Key): Reado
 /** How each machine of the list stands, in its order. */
 export function standingsOf({ plant, route, findings, due }: PlantState): Standing[] {
   const verdicts = grouped(route?.verdicts ?? [], ({ tag }) => tag);
-  const found = grouped(findings, ({ line }) => line);
+  const gravest = [...findings].sort((a, b) => gravities.indexOf(a.gravity) - gravities.indexOf(b.gravity));
+  const found = grouped(gravest, ({ line }) => line);
   const dueOf = new Map(due.map((one) => [one.line, one]));
   const pointOf = (verdict: RouteVerdict): ReadPoint => ({
     verdict,
