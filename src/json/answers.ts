@@ -70,6 +70,7 @@ import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from
 import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
+import type { RouteAnswers } from "./route-answers";
 
 /** How well a number of a step is known. */
 type StepUncertainty = NonNullable<Step["uncertainty"]>;
@@ -200,6 +201,7 @@ export interface Answers
     SetpointAnswers,
     TripAnswers,
     VerificationAnswers,
+    RouteAnswers,
     CommandAnswers {}
 
 /** The name of a kind of answer, such as `"verdict"`, or of a list of them, such as `"trip event[]"`. */

@@ -19,6 +19,7 @@ export { type LimitsChosenBy, limitsOfRow, machineVerdict } from "./machine-verd
 export { type PlantOptions, type PlantTable, parsePlant } from "./parse-plant";
 export type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
 export type { CalendarDay, Plant, PlantMachine, RecordedBaseline, RecordedCheck, RefusedRow } from "./plant-machine";
+export { refusedReading } from "./refused-reading";
 export type { RouteReading } from "./route-reading";
 export type {
   AllowedChange,

@@ -14,6 +14,7 @@ import type { Amplitude } from "../reading/index";
 import { type SchemeRef, zoneLevel } from "../severity/index";
 import { type Earlier, earlierReadings, pointKey } from "./earlier-route";
 import type { Plant } from "./plant-machine";
+import { refusedReading } from "./refused-reading";
 import { requireDay } from "./require-day";
 import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
@@ -74,17 +75,6 @@ function kindOf(reading: Amplitude): string {
     assumed,
     history?.map(({ does, type }) => [does, type]),
   ]);
-}
-
-function refusedReading(list: RefusedReading["list"], row: RouteReading, error: VeladisError): RefusedReading {
-  const { code, message, expected, received, didYouMean, option } = error;
-  const column = option === "tag" || option === "date" || option === "point" || option === "at" ? option : undefined;
-  return Object.freeze({
-    ...{ list, line: row.line, tag: row.tag, code, message, expected, received },
-    ...(row.point !== undefined && { point: row.point }),
-    ...(column !== undefined && { column }),
-    ...(didYouMean !== undefined && { didYouMean }),
-  });
 }
 
 /** The lines of each point that is read more than once, and the tags that are read at several points. */

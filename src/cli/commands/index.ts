@@ -29,6 +29,8 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   resolution: async () => (await import("./resolution")).printResolution,
   sum: async () => (await import("./sum")).printSum,
   "plant report": async () => (await import("./plant-report")).printReport,
+  "plant judge": async () => (await import("./plant-judge")).printRoute,
+  "plant setpoints": async () => (await import("./plant-setpoints")).printSchedule,
   "plant template": async () => (await import("./plant-template")).printTemplate,
   completion: async () => (await import("./completion")).printCompletion,
 };

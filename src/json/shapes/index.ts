@@ -3,6 +3,7 @@ import type { Answers } from "../answers";
 import type { AnyShape } from "../shape-of";
 import { commandShapes } from "./commands";
 import { readingShapes } from "./readings";
+import { routeShapes } from "./routes";
 import { setpointShapes } from "./setpoints";
 import { severityShapes } from "./severities";
 import { signalShapes } from "./signals";
@@ -26,6 +27,7 @@ const allFields = /* @__PURE__ */ lazily(() => {
     ...tripShapes,
     ...verificationShapes,
     ...commandShapes,
+    ...routeShapes,
   });
   const byKind = new Map(shapes);
   const linesOf = ({ like, keys }: AnyShape): [string, string][] => [

@@ -1,0 +1,141 @@
+import { cellText, counted, provenances, visibleText } from "../../core/index";
+import type { ScheduledMachine, SetpointChange, SetpointSchedule } from "../../plant/index";
+import { significant } from "../../reading/index";
+import { proposalCitations } from "../../report/index";
+import { quotedCell } from "../delimited/cells";
+import { dashed, wrapped } from "./wrapped";
+import { wrappedTable } from "./wrapped-table";
+
+const chosen = {
+  table: "table of the list",
+  limits: "limits of the list",
+  nameplate: "chosen by the nameplate",
+} as const;
+
+/** By what a machine is proposed for, in words. */
+function limitsText({ proposal, chosenBy }: ScheduledMachine): string {
+  const names = proposal.schemes.map(({ standard, edition, machineClass }) =>
+    [`${standard} (${edition})`, machineClass].filter(Boolean).join(", "),
+  );
+  return [names.join(" and "), chosen[chosenBy], `limits and rules ${provenances[proposal.provenance].text}`]
+    .filter(Boolean)
+    .join("; ");
+}
+
+const cell = (value: number | null, unit: string): string =>
+  value === null ? "-" : `${significant(value, 4)} ${unit}`;
+
+function rowOf({ setting, set, proposed, unit, does, difference, allowed }: SetpointChange): string[][] {
+  return [
+    [setting],
+    [cell(set, unit)],
+    [cell(proposed, unit)],
+    [
+      does === "keep" || does === "set" || difference === null
+        ? does
+        : `${does} ${significant(Math.abs(difference), 4)}`,
+    ],
+    [allowed === null ? "" : `${significant(allowed[0], 4)} to ${significant(allowed[1], 4)}`],
+  ];
+}
+
+const columns = [
+  { title: "setting" },
+  { title: "set", align: "right" },
+  { title: "proposed", align: "right" },
+  { title: "would" },
+  { title: "rules allow", align: "right" },
+] as const;
+
+/** Why what is set or proposed for a machine needs a second look, each once. */
+function remarksOf({ changes, proposal }: ScheduledMachine): string[] {
+  const above = changes
+    .filter(({ isAllowed }) => isAllowed === false)
+    .map(({ setting, text }) => `${setting}: ${text}`);
+  const unread = changes
+    .filter(({ set, text }) => set === null && !text.endsWith("the list says nothing of it"))
+    .map(({ setting, text }) => `${setting}: ${text}`);
+  return [...above, ...unread, ...proposal.warnings.map(({ text }) => text)];
+}
+
+function machineText(machine: ScheduledMachine, full: boolean): string {
+  const { tag, line, description, standing, changes, proposal } = machine;
+  const { assumedFacts, setAside } = proposal;
+  const { reasons, sources } = proposalCitations(proposal);
+  const why = full
+    ? `why\n${reasons.map(({ about, text }) => wrapped(text, " ".repeat(13), about.padEnd(13))).join("")}sources\n${sources.map(({ number, text }) => wrapped(text, "    ", `[${number}] `)).join("")}`
+    : "";
+  const told = [
+    ...remarksOf(machine),
+    ...assumedFacts.map((text) => `assumed: ${text}`),
+    ...setAside.map((text) => `set aside: ${text}`),
+  ];
+  return [
+    "\n",
+    wrapped(`${tag}${description === undefined ? "" : `, ${description}`}, line ${line}: ${standing.toUpperCase()}`),
+    wrapped(limitsText(machine)),
+    changes.length === 0 ? "nothing is proposed\n" : wrappedTable(columns, changes.map(rowOf)),
+    dashed([...new Set(told)]),
+    why,
+  ].join("");
+}
+
+/** A schedule as a person reads it: machine by machine, what must be looked at first. */
+export function scheduleText({ machines, refused, cautions }: SetpointSchedule, full: boolean): string {
+  const counts = new Map<string, number>();
+  for (const { standing } of machines) counts.set(standing, (counts.get(standing) ?? 0) + 1);
+  const parts = [...counts].map(([standing, count]) => `${standing} ${count}`);
+  const none = refused.map(({ tag, line, message }) => `${tag === "" ? "" : `${tag}, `}line ${line}: ${message}`);
+  return [
+    wrapped(
+      `${counted(machines.length, "machine")}${parts.length === 0 ? "" : `: ${parts.join(", ")}`}; nothing proposed for ${refused.length}`,
+    ),
+    ...machines.map((one) => machineText(one, full)),
+    none.length === 0 ? "" : `\nnothing proposed\n${dashed(none)}`,
+    `\ncautions\n${dashed(cautions)}`,
+  ].join("");
+}
+
+const titles = [
+  "tag",
+  "line",
+  "standing",
+  "setting",
+  "set",
+  "proposed",
+  "unit",
+  "would",
+  "difference",
+  "rules allow from",
+  "rules allow to",
+  "text",
+  "why",
+  "limits",
+  "warnings",
+];
+
+/** A schedule as CSV: a row for each setting. */
+export function scheduleCsv({ machines }: SetpointSchedule): string {
+  const text = (value: string): string => quotedCell(cellText(value), ",");
+  const number = (value: number | null | undefined): string =>
+    value === null || value === undefined ? "" : String(value);
+  const rows = machines.flatMap((machine) =>
+    machine.changes.map(({ setting, set, proposed, unit, does, difference, allowed, why, text: words }) =>
+      [
+        text(machine.tag),
+        String(machine.line),
+        text(machine.standing),
+        text(setting),
+        ...[number(set), number(proposed)],
+        text(unit),
+        text(does),
+        ...[number(difference), number(allowed?.[0]), number(allowed?.[1])],
+        text(words),
+        text(why.map((one) => one.text).join("; ")),
+        text(visibleText(limitsText(machine))),
+        text(machine.proposal.warnings.map((one) => one.text).join("; ")),
+      ].join(","),
+    ),
+  );
+  return `${[titles.join(","), ...rows].join("\n")}\n`;
+}
