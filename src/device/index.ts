@@ -1,4 +1,5 @@
 export { bandResponse, type DeviceBand } from "./band-response";
+export { bandUse } from "./band-use";
 export { type Device, deviceType, requireDevice, roundings } from "./device";
 export { deviceSettings } from "./device-settings";
 export { loopUse } from "./loop-use";

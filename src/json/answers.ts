@@ -71,6 +71,7 @@ import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
 import type { RouteAnswers } from "./route-answers";
+import type { PlantAnswers } from "./plant-answers";
 
 /** How well a number of a step is known. */
 type StepUncertainty = NonNullable<Step["uncertainty"]>;
@@ -202,6 +203,7 @@ export interface Answers
     TripAnswers,
     VerificationAnswers,
     RouteAnswers,
+    PlantAnswers,
     CommandAnswers {}
 
 /** The name of a kind of answer, such as `"verdict"`, or of a list of them, such as `"trip event[]"`. */

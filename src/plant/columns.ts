@@ -34,7 +34,7 @@ export const plantColumns = /* @__PURE__ */ frozen({
   support: { group: "machine", holds: "choice", says: "rigid or flexible, in the measured direction", example: "rigid" },
   place: { group: "machine", holds: "choice", says: "where it is measured: housing or shaft", example: "housing" },
   nameplate: { group: "machine", holds: "text", says: "further words that a table asks for", example: "BV-3 in service" },
-  "start-up s": { group: "machine", holds: "number", says: "seconds from the start until it runs steadily", example: "20" },
+  "start-up s": { group: "machine", holds: "number", says: "seconds from the start until it runs steadily", example: "8" },
   "coast-down s": { group: "machine", holds: "number", says: "seconds from the trip until it stands", example: "90" },
   table: { group: "limits", holds: "text", says: "the table of limits by its id; empty: chosen by the nameplate, and told", example: "iso-14694-2003" },
   limits: { group: "limits", holds: "text", says: "limits of the maker or the site, B/C and C/D, in place of a table", example: "4.5, 7.1 mm/s rms" },

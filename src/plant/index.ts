@@ -2,6 +2,16 @@ export { auditChanges, type ChangeAuditOptions } from "./audit-changes";
 export { type BenchDevice, type BenchRound, type BenchSetting, benchRound, type LeftOut, type RoundOptions } from "./bench-round";
 export { daysBetween, monthsAfter, requireDay } from "./calendar";
 export { calendarDay, type DayOrder } from "./calendar-day";
+export {
+  type AuditOptions,
+  auditPlant,
+  type LimitsTaken,
+  type PlantAudit,
+  type PlantFinding,
+  type RuleNotChecked,
+} from "./audit/audit-plant";
+export { type AuditRule, type FindingSeverity, findingSeverities } from "./audit/audit-rule";
+export { type AuditCode, auditRules } from "./audit/audit-rules";
 export type { CellOptions } from "./cell-readers";
 export { changeChain } from "./change-chain";
 export { type ChangeColumn, changeColumns, changeTitles } from "./change-columns";

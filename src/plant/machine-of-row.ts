@@ -37,7 +37,7 @@ export interface RefusedCell {
 export type RowCells = { readonly [Column in PlantColumn]?: string };
 
 /** Where limits of the maker or the site come from, where the row does not say it. */
-export const UNSAID_SOURCE = "not said in the list";
+export const UNSAID_SOURCE = "a source that the list does not name";
 
 const LIMITS = 'limits B/C and C/D such as "4.5, 7.1 mm/s rms"';
 

@@ -1,5 +1,4 @@
 import {
-  frozen,
   requireChoice,
   requireGiven,
   requireKnownKeys,
@@ -148,7 +147,7 @@ export function parsePlant(table: PlantTable, options: PlantOptions = {}): Plant
           expected: `${heading.length} cells, as there are headings`,
           received: `${row.length}`,
         });
-        refused.push({ line, tag: "", code: error.code, message: error.message });
+        refused.push(Object.freeze({ line, tag: "", code: error.code, message: error.message }));
         continue;
       }
       const { cells, own } = cellsOf(row, headings);
@@ -156,9 +155,16 @@ export function parsePlant(table: PlantTable, options: PlantOptions = {}): Plant
       if (read.machine !== undefined) machines.push(read.machine);
       for (const { column, error } of read.refused) {
         const { code, message } = error;
-        refused.push({ line, tag: cells.tag ?? "", ...(column !== undefined && { column }), code, message });
+        refused.push(
+          Object.freeze({ line, tag: cells.tag ?? "", ...(column !== undefined && { column }), code, message }),
+        );
       }
     }
-    return frozen({ machines, refused, ownColumns: headings.own.map((one) => one.heading) });
+    const ownColumns = headings.own.map((one) => one.heading);
+    return Object.freeze({
+      machines: Object.freeze(machines),
+      refused: Object.freeze(refused),
+      ownColumns: Object.freeze(ownColumns),
+    });
   });
 }

@@ -19,6 +19,9 @@ interface ReadingsKnown {
   readonly found: ModesFound;
 }
 
+/** How many steady readings are enough where nobody says otherwise; common practice, no source. */
+export const ENOUGH = 10;
+
 /** Spread over the median beyond which readings are called widely scattered; common practice, no source. */
 const WIDE = 0.3;
 

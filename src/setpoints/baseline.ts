@@ -19,7 +19,7 @@ import {
   worstState,
 } from "../reading/index";
 import { baselineReadings, type Readings } from "./baseline-readings";
-import { baselineWarnings } from "./baseline-warnings";
+import { baselineWarnings, ENOUGH } from "./baseline-warnings";
 import { type BaselineMode, type ModesOptions, modesOf, ofMode, requireModes } from "./modes";
 import { statisticAmplitude } from "./statistic-amplitude";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
@@ -127,7 +127,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
   return withParameters({ readings, options }, () => {
     const {
       at,
-      enough = 10,
+      enough = ENOUGH,
       percentile = 95,
     } = requireKnownOptions(options, keys, {
       what: "an option of a baseline",

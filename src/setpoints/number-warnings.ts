@@ -1,6 +1,5 @@
 import { type ConvertedAmplitude, convertedAt, currentLoop } from "../amplitude/index";
-import { type Device, loopUse } from "../device/index";
-import { hertz as hertzOf } from "../frequency/index";
+import { bandUse, type Device, loopUse } from "../device/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
 import { reaches } from "./first-warnings";
 import type { SensorLimits, SetpointWarning } from "./setpoint-warnings";
@@ -48,16 +47,9 @@ function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
       },
     ];
   }
-  const [low, high] = [hertzOf(band.lowest), hertzOf(band.highest)];
-  // A band is stated by its -3 dB edges; by ISO 2954 it is flat within 10 % only from about 1.26 times the lower one.
-  if (hertz >= low * 1.26 && hertz <= high) return [];
-  const where =
-    hertz > high
-      ? `above the band of ${significant(low)} to ${significant(high)} Hz`
-      : hertz < low
-        ? `below the band of ${significant(low)} to ${significant(high)} Hz, so the shaft's own vibration is read low or not at all`
-        : `at the lower edge of the band (${significant(low)} Hz), where a device reads as little as 0.707 of it`;
-  return [{ code: "outside band", text: `the running frequency of ${significant(hertz)} Hz is ${where}` }];
+  const { remark } = bandUse(hertz, band);
+  if (remark === null) return [];
+  return [{ code: "outside band", text: `the running frequency of ${significant(hertz)} Hz is ${remark}` }];
 }
 
 function alarmWarnings(given: WarningCase): Warned {

@@ -23,6 +23,13 @@ export function runningSpeed(machine: MachineRef | undefined): RunningSpeed | un
   return isRange(speed) ? { hertz: hertz(speed.from), isRange: true } : { hertz: hertz(speed), isRange: false };
 }
 
+/** The ends of what the running speed of a machine may be, in hertz: two, one, or none where it is not known. */
+export function speedEnds(machine: MachineRef | undefined): readonly number[] {
+  const speed = speedOf(machine);
+  if (speed === undefined) return [];
+  return isRange(speed) ? [hertz(speed.from), hertz(speed.to)] : [hertz(speed)];
+}
+
 /** The frequency of a machine to convert at; a speed that varies is none. */
 export function fixedHertz(machine: MachineRef | undefined): number | undefined {
   const speed = speedOf(machine);

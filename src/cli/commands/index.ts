@@ -31,6 +31,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   "plant report": async () => (await import("./plant-report")).printReport,
   "plant judge": async () => (await import("./plant-judge")).printRoute,
   "plant setpoints": async () => (await import("./plant-setpoints")).printSchedule,
+  "plant audit": async () => (await import("./plant-audit")).auditList,
   "plant template": async () => (await import("./plant-template")).printTemplate,
   completion: async () => (await import("./completion")).printCompletion,
 };

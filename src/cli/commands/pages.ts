@@ -26,6 +26,7 @@ export const pages = {
   "plant report": async () => (await import("./plant-report-page")).plantReportPage,
   "plant judge": async () => (await import("./plant-judge-page")).plantJudgePage,
   "plant setpoints": async () => (await import("./plant-setpoints-page")).plantSetpointsPage,
+  "plant audit": async () => (await import("./plant-audit-page")).plantAuditPage,
   "plant template": async () => (await import("./plant-template-page")).plantTemplatePage,
   completion: async () => (await import("./completion-page")).completionPage,
 } as const satisfies Record<string, () => Promise<CommandPage>>;

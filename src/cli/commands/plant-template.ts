@@ -7,8 +7,8 @@ import { exitCodes } from "../print/exit-codes";
 import { plantColumnsText } from "../print/plant-columns-text";
 import type { plantTemplatePage } from "./plant-template-page";
 
-/** Columns that the example leaves empty: limits stand in the place of a table. */
-const empty: readonly string[] = ["limits", "limits source"];
+/** Columns that the example leaves empty: limits stand in the place of a table, and a fan has no shaft height. */
+const empty: readonly string[] = ["limits", "limits source", "shaft height", "multiplier"];
 
 /** A list of one machine, every column with its example. */
 function templateCsv(semicolon: boolean): string {

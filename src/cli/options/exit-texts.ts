@@ -7,8 +7,8 @@ export interface ExitText {
   readonly says: string;
   /** What it says where lines or rows are refused one by one, by `--keep-going`. */
   readonly kept?: string;
-  /** The option without which a command never ends with it. */
-  readonly option?: string;
+  /** The options without one of which a command never ends with it. */
+  readonly options?: readonly string[];
 }
 
 /** What the exit codes of all commands say. */
@@ -16,8 +16,8 @@ export const exitTexts: readonly ExitText[] = [
   { code: exitCodes.done, says: "answered" },
   {
     code: exitCodes.reached,
-    says: "answered, and what --fail-from names is reached: any possible zone that bad or worse, a verdict that is not reliable, such a verdict of a check, or the limit of a gap",
-    option: "fail-from",
+    says: "answered, and what --fail-from names is reached: any possible zone that bad or worse, a verdict that is not reliable, such a verdict of a check, or the limit of a gap; or a finding as bad as --fail-on names or worse",
+    options: ["fail-from", "fail-on"],
   },
   {
     code: exitCodes.refused,
@@ -30,7 +30,7 @@ export const exitTexts: readonly ExitText[] = [
 /** What a command with these options may end with. */
 export function exitTextsOf(options: OptionRows): readonly ExitText[] {
   return exitTexts
-    .filter(({ option }) => option === undefined || Object.hasOwn(options, option))
+    .filter(({ options: needed }) => needed?.some((name) => Object.hasOwn(options, name)) ?? true)
     .map(({ kept, ...row }) => (kept !== undefined && Object.hasOwn(options, "keep-going") ? { ...row, kept } : row));
 }
 

@@ -1,0 +1,38 @@
+import { alarmRules } from "./alarm-rules";
+import type { AuditRule, CheckedRule } from "./audit-rule";
+import { baselineRules } from "./baseline-rules";
+import { checkRules } from "./check-rules";
+import { delayRules } from "./delay-rules";
+import { factsRules } from "./facts-rules";
+import { failureRules } from "./failure-rules";
+import { limitsRules } from "./limits-rules";
+import { signalRules } from "./signal-rules";
+import { tripRules } from "./trip-rules";
+
+/** All groups of rules, in the order in which findings as severe are told. To add a rule, add its row to a group. */
+function allRules() {
+  return Object.freeze({
+    ...tripRules,
+    ...alarmRules,
+    ...signalRules,
+    ...factsRules,
+    ...limitsRules,
+    ...baselineRules,
+    ...delayRules,
+    ...checkRules,
+    ...failureRules,
+  });
+}
+
+/** The code of a rule: a key of {@link auditRules}. */
+export type AuditCode = keyof ReturnType<typeof allRules>;
+
+const checked: Readonly<Record<AuditCode, CheckedRule>> = /* @__PURE__ */ allRules();
+
+/** The rules of the audit by code: how severe what they find is, what they look for, why, by which source, what would mend it. */
+export const auditRules: Readonly<Record<AuditCode, AuditRule>> = checked;
+
+/** The rules with their codes, in their order. */
+export function rulesInOrder(): readonly (readonly [code: AuditCode, rule: CheckedRule])[] {
+  return Object.entries(checked) as readonly (readonly [AuditCode, CheckedRule])[];
+}
