@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { cautions, requireGiven, requireKnownOptions, requireList, withParameters } from "../core/index";
+import { cautions, requireGiven, requireKnownOptions, requireList, type Source, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
 import { REFERENCE, type Shaker } from "../verification/index";
@@ -56,7 +56,7 @@ export interface BenchRound {
   /** The settings that serve most devices first. */
   readonly settings: readonly BenchSetting[];
   readonly left: readonly LeftOut[];
-  readonly source: string;
+  readonly source: Source;
   readonly notes: readonly string[];
   readonly cautions: readonly string[];
 }

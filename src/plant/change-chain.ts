@@ -2,6 +2,23 @@ import type { PlantChange } from "./plant-change";
 import type { CalendarDay } from "./plant-machine";
 import { isSameCell } from "./same-cell";
 
+/** A bypass of one thing has nothing to do with that of another. */
+function keyOf({ tag, setting, old, new: now }: PlantChange): string {
+  const of = setting === "bypass" ? (now.trim() || old.trim()).toLowerCase() : "";
+  return JSON.stringify([tag, setting, of]);
+}
+
+/** Entries by what they are on, in their order. */
+export function changesBySetting(changes: readonly PlantChange[]): readonly (readonly PlantChange[])[] {
+  const groups = new Map<string, PlantChange[]>();
+  for (const change of changes) {
+    const group = groups.get(keyOf(change));
+    if (group === undefined) groups.set(keyOf(change), [change]);
+    else group.push(change);
+  }
+  return [...groups.values()];
+}
+
 /** A moment at which something was changed: an entry, or its being put back. */
 interface Turn {
   readonly on: CalendarDay;

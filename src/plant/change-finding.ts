@@ -1,23 +1,26 @@
-import { type ChangeRule, changeRules } from "./change-rules";
-import type { PlantFinding } from "./finding";
+import type { Source } from "../core/index";
+import { type ChangeRule, type ChangeRuleEntry, changeRules } from "./change-rules";
 import type { PlantChange } from "./plant-change";
 import type { PlantMachine } from "./plant-machine";
 import { PRACTICE } from "./practice";
 
-/** A finding on an entry of a record of changes; its line is that of the machine in the list, 0 where it is in none. */
-export function changeFinding(
-  rule: ChangeRule,
-  change: PlantChange,
-  machine: Pick<PlantMachine, "line"> | undefined,
-  why: string,
-): PlantFinding {
-  const { grade, what, mend } = changeRules[rule];
-  const { tag, setting } = change;
-  return Object.freeze({
-    ...{ tag, line: machine?.line ?? 0 },
-    ...(setting !== "bypass" && { column: setting }),
-    ...{ grade, what, why, source: PRACTICE, mend },
-  });
+/** Something in a record of changes, or between it and the list, that someone should look at. */
+export interface ChangeFinding {
+  readonly tag: string;
+  /** Line of the machine in the list; 0 where it is in none. */
+  readonly line: number;
+  readonly severity: ChangeRuleEntry["severity"];
+  readonly code: ChangeRule;
+  readonly what: string;
+  readonly why: string;
+  readonly mend: string;
+  readonly source: Source;
+}
+
+/** A finding on a machine by a rule. */
+export function changeFinding(code: ChangeRule, { tag, line }: Pick<PlantMachine, "tag" | "line">, what: string): ChangeFinding {
+  const { severity, why, mend } = changeRules[code];
+  return Object.freeze({ tag, line, severity, code, what, why, mend, source: PRACTICE });
 }
 
 /** An entry in words: `line 4 of the record (2026-03-12, shift B)`. */

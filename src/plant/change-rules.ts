@@ -1,32 +1,34 @@
 import { frozen } from "../core/index";
 
-/** What a finding on a record of changes says besides its reason. */
+/** What is held against a record of changes. */
 export interface ChangeRuleEntry {
-  readonly grade: "error" | "warning" | "note";
-  readonly what: string;
+  readonly severity: "error" | "warning" | "note";
+  readonly says: string;
+  readonly why: string;
   readonly mend: string;
 }
 
-/** What is held against a record of changes, all of it common practice without a source. To add a rule, add its row here. */
+/** The rules by which a record of changes is read, all of them common practice without a source. To add one, add its row here. */
 // biome-ignore format: a row of a table is a line
 export const changeRules = /* @__PURE__ */ frozen({
-  "bypass expired": { grade: "error", what: "still bypassed after its expiry", mend: "lift the bypass and record it, or have it approved anew with a reason and an expiry" },
-  "bypass without expiry": { grade: "error", what: "bypassed without an expiry", mend: "lift the bypass and record it, or have it approved with an expiry" },
-  "never put back": { grade: "error", what: "changed for a time and never put back", mend: "put the old value back and record it, or record who approved that it stays" },
-  "changed without a record": { grade: "error", what: "changed without a record", mend: "find out who changed it and why; put it back, or record it with its approval" },
-  "broken chain": { grade: "error", what: "the record does not fit together: a change between two entries has none", mend: "find the missing change and record it; never change an earlier row" },
-  "in the future": { grade: "error", what: "the record has a day that lies ahead", mend: "correct the day by a new row that says so" },
-  "unknown tag": { grade: "error", what: "the record names a machine that the list does not have", mend: "correct the tag, or put the machine back into the list" },
-  "refused row": { grade: "error", what: "the record cannot be held against the list: the row of the machine was refused", mend: "mend the row of the list" },
-  "machine gone": { grade: "warning", what: "a machine that the list had before, and has no more", mend: "put its row back, or keep a note of why it went" },
-  "no cells": { grade: "error", what: "the record cannot be held against the list: what its row says is not at hand", mend: "read the list with parsePlant" },
-  "bypass not approved": { grade: "error", what: "a bypass that nobody approved", mend: "have the person who answers for the machine approve it, or lift it" },
-  "not approved": { grade: "warning", what: "a change that nobody approved", mend: "have the person who answers for the machine approve it, or put it back" },
-  "approved by oneself": { grade: "warning", what: "approved by the person who made the change", mend: "have another person look at it and approve it" },
-  "ended late": { grade: "warning", what: "put back after its expiry", mend: "look at what protected the machine in these days" },
-  "replaced, not put back": { grade: "note", what: "changed for a time and replaced by another value, not put back", mend: "make sure that the value that stands there now was approved to stay" },
-  "stands for a time": { grade: "note", what: "changed for a time that is not over", mend: "put the old value back by then, and record it" },
-  "bypassed now": { grade: "note", what: "bypassed at present", mend: "keep to what protects the machine meanwhile; lift the bypass by its expiry, and record it" },
+  "bypass expired": { severity: "error", says: "a bypass that was not lifted by its expiry", why: "the machine has no protection from it, longer than anyone approved", mend: "lift the bypass and record it, or have it approved anew with a reason and an expiry" },
+  "bypass without expiry": { severity: "error", says: "a bypass that stands and has no expiry", why: "the machine has no protection from it, and nothing says until when", mend: "lift the bypass and record it, or have it approved with an expiry" },
+  "bypass not approved": { severity: "error", says: "a bypass that nobody approved", why: "whoever answers for the machine may not know that it has no protection", mend: "have the person who answers for the machine approve it, or lift it" },
+  "never put back": { severity: "error", says: "a change for a time that was not put back by its end", why: "the machine runs by a setting that was approved for a time alone", mend: "put the old value back and record it, or record who approved that it stays" },
+  "changed without a record": { severity: "error", says: "a cell of the list that is not what the record says last", why: "nobody can tell who changed it, why, and whether it was approved", mend: "find out who changed it and why; put it back, or record it with its approval" },
+  "broken chain": { severity: "error", says: "an entry whose old value is not the new value of the one before", why: "a change between the two has no entry", mend: "find the missing change and record it; never change an earlier row" },
+  "in the future": { severity: "error", says: "an entry with a day that lies ahead", why: "it cannot have been done yet, so that what stands now is not what the record says", mend: "find out the right day, and say so in a new row" },
+  "unknown tag": { severity: "error", says: "an entry on a machine that the list does not have", why: "it is held against nothing", mend: "correct the tag, or put the machine back into the list" },
+  "tag of several rows": { severity: "error", says: "an entry on a tag that several rows of the list have", why: "which of them it means is not known, so that it is held against none", mend: "give each machine a tag of its own" },
+  "refused row": { severity: "error", says: "an entry on a machine whose row was refused", why: "it is held against nothing", mend: "mend the row of the list" },
+  "no cells": { severity: "error", says: "an entry on a machine whose cells are not at hand", why: "it is held against nothing", mend: "read the list with parsePlant, which keeps the cells" },
+  "not approved": { severity: "warning", says: "a change that nobody approved", why: "whoever answers for the machine may not know of it", mend: "have the person who answers for the machine approve it, or put it back" },
+  "approved by oneself": { severity: "warning", says: "a change approved by the person who made it", why: "nobody else has looked at it", mend: "have another person look at it and approve it" },
+  "ended late": { severity: "warning", says: "a bypass or a change for a time that was put back after its end", why: "for these days it stood without approval", mend: "look at what protected the machine in these days" },
+  "machine gone": { severity: "warning", says: "a machine that the list had before, and has no more", why: "a machine that is in no list is checked by nobody", mend: "put its row back, or keep a note of why it went" },
+  "replaced, not put back": { severity: "note", says: "a change for a time that another value replaced", why: "the value that stands there now follows one that was to go", mend: "make sure that it was approved to stay" },
+  "stands for a time": { severity: "note", says: "a change for a time that is not over", why: "it has to be put back", mend: "put the old value back by then, and record it" },
+  "bypassed now": { severity: "note", says: "a bypass that is not over", why: "the machine has no protection from it", mend: "keep to what protects the machine meanwhile; lift the bypass by its expiry, and record it" },
 } as const satisfies Record<string, ChangeRuleEntry>);
 
 /** A rule that a record of changes breaks: a key of {@link changeRules}. */

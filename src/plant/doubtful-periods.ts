@@ -1,4 +1,4 @@
-import { attempt, requireGiven, requireList, withParameters } from "../core/index";
+import { attempt, requireGiven, requireList, type Source, withParameters } from "../core/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
 import { linearTypeOf } from "../amplitude/index";
 import { checkAgainstKnown, type KnownCheckResult } from "../verification/index";
@@ -23,7 +23,7 @@ export interface DoubtfulPeriod {
   readonly tripsAt: Amplitude | null;
   readonly what: string;
   readonly why: string;
-  readonly source: string;
+  readonly source: Source;
   readonly mend: string;
 }
 

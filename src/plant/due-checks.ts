@@ -5,6 +5,7 @@ import {
   requireList,
   requireNonNegative,
   requirePositive,
+  type Source,
   VeladisError,
   withParameters,
 } from "../core/index";
@@ -39,7 +40,7 @@ export interface DueCheck {
   readonly interval: number | null;
   readonly what: string;
   readonly why: string;
-  readonly source: string;
+  readonly source: Source;
   readonly mend: string;
 }
 
@@ -100,7 +101,7 @@ function dueCheck(machine: PlantMachine, on: CalendarDay, ahead: number): DueChe
   return Object.freeze({
     ...{ tag, line, state, isDue, ...times, what },
     why: state === "nothing to check" ? what : reasonOf(when),
-    source: `the interval of the list, counted by the calendar; ${PRACTICE}`,
+    source: PRACTICE,
     mend,
   });
 }

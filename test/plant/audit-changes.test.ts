@@ -19,8 +19,8 @@ const pump = celled("UP-03", 3, { trip: "9 mm/s rms" });
 const plant = plantOf(fan, pump);
 
 /** Findings in short. */
-function found(changes: readonly PlantChange[], options: object = {}, list = plant): (readonly [grade: string, tag: string, what: string])[] {
-  return auditChanges(list, changes, { on, ...options }).map(({ grade, tag, what }) => [grade, tag, what]);
+function found(changes: readonly PlantChange[], options: object = {}, list = plant): (readonly [severity: string, tag: string, code: string])[] {
+  return auditChanges(list, changes, { on, ...options }).map(({ severity, tag, code }) => [severity, tag, code]);
 }
 
 describe("a record of changes held against the list (common practice, no source)", () => {
@@ -37,9 +37,10 @@ describe("a record of changes held against the list (common practice, no source)
     const changes = [entry(2, "2026-03-12", "UP-03", "trip", ["9 mm/s rms", "8.4 mm/s rms"])];
     const [one] = auditChanges(plant, changes, { on });
     expect(one).toEqual({
-      ...{ tag: "UP-03", line: 3, column: "trip", grade: "error", what: "changed without a record" },
-      why: "trip is 9 mm/s rms in the list, and 8.4 mm/s rms by line 2 of the record (2026-03-12, shift B)",
-      source: "common practice, no source",
+      ...{ tag: "UP-03", line: 3, severity: "error", code: "changed without a record" },
+      what: "trip is 9 mm/s rms in the list, and 8.4 mm/s rms by line 2 of the record (2026-03-12, shift B)",
+      source: { title: "common practice, no source", provenance: "practice" },
+      why: "nobody can tell who changed it, why, and whether it was approved",
       mend: "find out who changed it and why; put it back, or record it with its approval",
     });
   });
@@ -56,39 +57,39 @@ describe("a record of changes held against the list (common practice, no source)
       entry(3, "2026-05-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]),
     ];
     const [one] = auditChanges(plant, changes, { on });
-    expect(one?.why).toBe(
-      "line 3 of the record (2026-05-12, shift B): on 2026-05-12 trip was 9 mm/s rms by it, and 9.4 mm/s rms by what was recorded before",
+    expect(one?.what).toBe(
+      "trip was 9 mm/s rms on 2026-05-12 by line 3 of the record (2026-05-12, shift B), and 9.4 mm/s rms by what was recorded before",
     );
   });
 
   it("bypasses: expired, without an expiry, not approved, lifted, late", () => {
     const bypass = (line: number, tag: string, more: Partial<PlantChange>) => entry(line, "2026-11-01", tag, "bypass", ["", "trip"], more);
-    expect(found([bypass(2, "LU-01", { until: "2026-11-08" })])).toEqual([["error", "LU-01", "still bypassed after its expiry"]]);
-    expect(found([bypass(2, "LU-01", {})])).toEqual([["error", "LU-01", "bypassed without an expiry"]]);
-    expect(found([bypass(2, "LU-01", { until: on })])).toEqual([["note", "LU-01", "bypassed at present"]]);
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08" })])).toEqual([["error", "LU-01", "bypass expired"]]);
+    expect(found([bypass(2, "LU-01", {})])).toEqual([["error", "LU-01", "bypass without expiry"]]);
+    expect(found([bypass(2, "LU-01", { until: on })])).toEqual([["note", "LU-01", "bypassed now"]]);
     expect(found([bypass(2, "LU-01", { until: "2026-11-08", approvedBy: undefined, putBack: "2026-11-03" })])).toEqual([
-      ["error", "LU-01", "a bypass that nobody approved"],
+      ["error", "LU-01", "bypass not approved"],
     ]);
     expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-08" })])).toEqual([]);
-    expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-09" })])).toEqual([["warning", "LU-01", "put back after its expiry"]]);
+    expect(found([bypass(2, "LU-01", { until: "2026-11-08", putBack: "2026-11-09" })])).toEqual([["warning", "LU-01", "ended late"]]);
     // lifted by a row of its own, which needs no approval
     const lifted = entry(3, "2026-11-05", "LU-01", "bypass", ["trip", ""], { approvedBy: undefined });
     expect(found([bypass(2, "LU-01", { until: "2026-11-08" }), lifted])).toEqual([]);
-    expect(found([lifted])).toEqual([["error", "LU-01", "the record does not fit together: a change between two entries has none"]]);
+    expect(found([lifted])).toEqual([["error", "LU-01", "broken chain"]]);
     // that of the alarm does not lift that of the trip
     const alarm = entry(3, "2026-11-05", "LU-01", "bypass", ["alarm", ""]);
-    expect(found([bypass(2, "LU-01", { until: on }), entry(3, "2026-11-02", "LU-01", "bypass", ["", "alarm"], { until: on }), alarm])).toEqual([["note", "LU-01", "bypassed at present"]]);
+    expect(found([bypass(2, "LU-01", { until: on }), entry(3, "2026-11-02", "LU-01", "bypass", ["", "alarm"], { until: on }), alarm])).toEqual([["note", "LU-01", "bypassed now"]]);
   });
 
   it("what was changed for a time and never put back", () => {
     const raised = entry(2, "2026-10-01", "LU-01", "trip", ["7.4 mm/s rms", "8.6 mm/s rms"], { until: "2026-10-31" });
     const [one] = auditChanges(plant, [raised], { on });
-    expect([one?.grade, one?.what, one?.why]).toEqual([
+    expect([one?.severity, one?.code, one?.what]).toEqual([
       "error",
-      "changed for a time and never put back",
-      "line 2 of the record (2026-10-01, shift B): trip 7.4 mm/s rms to 8.6 mm/s rms, until 2026-10-31, 31 days ago, not put back",
+      "never put back",
+      "trip 7.4 mm/s rms to 8.6 mm/s rms, until 2026-10-31, 31 days ago, not put back: line 2 of the record (2026-10-01, shift B)",
     ]);
-    expect(found([raised], { on: "2026-10-31" })).toEqual([["note", "LU-01", "changed for a time that is not over"]]);
+    expect(found([raised], { on: "2026-10-31" })).toEqual([["note", "LU-01", "stands for a time"]]);
     // put back in its own row, the list must say the old value
     const list = plantOf(celled("LU-01", 2, { trip: "7.4 mm/s rms" }));
     expect(found([{ ...raised, putBack: "2026-10-20" }], {}, list)).toEqual([]);
@@ -99,34 +100,34 @@ describe("a record of changes held against the list (common practice, no source)
     // replaced by a third value
     const third = entry(3, "2026-10-20", "LU-01", "trip", ["8.6 mm/s rms", "8 mm/s rms"]);
     expect(found([raised, third], {}, plantOf(celled("LU-01", 2, { trip: "8 mm/s rms" })))).toEqual([
-      ["note", "LU-01", "changed for a time and replaced by another value, not put back"],
+      ["note", "LU-01", "replaced, not put back"],
     ]);
     // what is put back tomorrow stands today
-    expect(found([{ ...raised, putBack: "2026-12-02" }]).map(([, , what]) => what)).toContain("changed for a time and never put back");
+    expect(found([{ ...raised, putBack: "2026-12-02" }]).map(([, , code]) => code)).toContain("never put back");
   });
 
   it("not approved, by oneself, in the future, on another machine, on a refused row", () => {
     const change = entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]);
-    expect(found([{ ...change, approvedBy: undefined }])).toEqual([["warning", "LU-01", "a change that nobody approved"]]);
-    expect(found([{ ...change, approvedBy: " Shift b" }])).toEqual([["warning", "LU-01", "approved by the person who made the change"]]);
-    expect(found([{ ...change, date: "2026-12-02" }])).toEqual([["error", "LU-01", "the record has a day that lies ahead"]]);
-    expect(found([{ ...change, tag: "LU-1" }])).toEqual([["error", "LU-1", "the record names a machine that the list does not have"]]);
+    expect(found([{ ...change, approvedBy: undefined }])).toEqual([["warning", "LU-01", "not approved"]]);
+    expect(found([{ ...change, approvedBy: " Shift b" }])).toEqual([["warning", "LU-01", "approved by oneself"]]);
+    expect(found([{ ...change, date: "2026-12-02" }])).toEqual([["error", "LU-01", "in the future"]]);
+    expect(found([{ ...change, tag: "LU-1" }])).toEqual([["error", "LU-1", "unknown tag"]]);
     const refused = { ...plant, refused: [{ line: 9, tag: "LU-09", code: "syntax", message: "" }] };
     expect(found([{ ...change, tag: "LU-09" }], {}, refused)).toEqual([
-      ["error", "LU-09", "the record cannot be held against the list: the row of the machine was refused"],
+      ["error", "LU-09", "refused row"],
     ]);
     expect(found([change], {}, plantOf({ ...fan, cells: undefined } as never))).toEqual([
-      ["error", "LU-01", "the record cannot be held against the list: what its row says is not at hand"],
+      ["error", "LU-01", "no cells"],
     ]);
   });
 
   it("with the list as it was before, also what has no entry at all", () => {
     const before = plantOf(celled("LU-01", 2, { trip: "9 mm/s rms", "trip delay s": "8", latching: "yes" }), celled("UP-03", 3, { trip: "9 mm/s rms" }), celled("OLD", 4, {}));
     const change = entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "8.6 mm/s rms"]);
-    expect(found([change], { before })).toEqual([["warning", "OLD", "a machine that the list had before, and has no more"]]);
-    expect(found([], { before }).map(([, tag, what]) => [tag, what])).toEqual([
+    expect(found([change], { before })).toEqual([["warning", "OLD", "machine gone"]]);
+    expect(found([], { before }).map(([, tag, code]) => [tag, code])).toEqual([
       ["LU-01", "changed without a record"],
-      ["OLD", "a machine that the list had before, and has no more"],
+      ["OLD", "machine gone"],
     ]);
   });
 });

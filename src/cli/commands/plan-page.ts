@@ -1,11 +1,11 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { band, explain, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
+import { load, shakerRows } from "../options/shaker-rows";
 import { fact } from "../options/sheet-facts";
 import { signalOptions } from "../options/signal-options";
 import { tripOptions } from "../options/trip-options";
 
-const kilograms = { argument: "<kg>", example: "0.5" } as const;
 
 /** The page of `plan`. */
 export const planPage = {
@@ -30,20 +30,10 @@ export const planPage = {
       band,
       tolerance: { ...tolerance, otherwise: "5 %" },
       ...signalOptions,
-      load: { ...kilograms, help: "mass of sensor and fixture" },
+      load,
     }),
     ...grouped("shaker, from its data sheet", {
-      shaker: {
-        argument: "<range>",
-        help: 'its frequencies; "159.2 Hz" for one, "40 Hz, 80 Hz" for fixed ones, "10 mm/s rms at 159.2 Hz" for one level',
-        example: '"8 Hz to 3 kHz"',
-      },
-      stroke: { argument: "<reading>", help: "its largest displacement", example: '"5 mm pp"' },
-      velocity: { argument: "<reading>", help: "its largest velocity", example: '"500 mm/s pk"' },
-      acceleration: { argument: "<reading>", help: "its largest acceleration", example: '"6 g pk"' },
-      force: { argument: "<N>", help: "its largest force", example: "100" },
-      "moving-mass": { ...kilograms, help: "what it moves of itself" },
-      payload: { ...kilograms, help: "the most that it carries" },
+      ...shakerRows,
       resolution: {
         argument: "<reading>",
         help: "the smallest step in which its level is set, or the signal that is injected",

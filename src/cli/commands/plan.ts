@@ -7,12 +7,11 @@ import {
   type Injection,
   type InjectionStep,
   injectionPlan,
-  type Shaker,
 } from "../../verification/index";
 import type { Io } from "../input/io";
 import type { ParsedOptions } from "../options/option-row";
 import { parts, requireOption } from "../options/option-values";
-import { shakerOption } from "../options/shaker-option";
+import { massOption, shakerOf } from "../options/shaker-given";
 import { sheetFacts } from "../options/sheet-facts";
 import { sheetText } from "../options/sheet-option";
 import { signalSource, vibrationOf } from "../options/signal-options";
@@ -27,16 +26,11 @@ import type { planPage } from "./plan-page";
 
 type GivenPlan = ParsedOptions<typeof planPage.options>;
 
-/** A mass; a bare number is one of kilograms. */
-function mass(value: string | undefined): string | undefined {
-  return value === undefined || /[a-z]/i.test(value) ? value : `${parseNumeral(value, "a mass in kg")} kg`;
-}
-
 function settingsOf(given: GivenPlan): BenchSettings {
   const { values } = given;
   const source = signalSource(values);
   const [low, high] = values.band === undefined ? [] : bandOfText(values.band);
-  const load = mass(values.load);
+  const load = massOption(values.load);
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {
     ...switchSettings(given),
@@ -51,24 +45,6 @@ function settingsOf(given: GivenPlan): BenchSettings {
     ...(low !== undefined && high !== undefined && { band: { lowest: { hertz: low }, highest: { hertz: high } } }),
     ...(values.tolerance !== undefined && { tolerance: values.tolerance }),
     ...(load !== undefined && { load }),
-  };
-}
-
-function shakerOf(given: GivenPlan): Shaker {
-  const { values } = given;
-  const { stroke, velocity, acceleration, force, resolution, uncertainty } = values;
-  const movingMass = mass(values["moving-mass"]);
-  const payload = mass(values.payload);
-  return {
-    ...shakerOption(requireOption(given, "shaker")),
-    ...(stroke !== undefined && { displacement: stroke }),
-    ...(velocity !== undefined && { velocity }),
-    ...(acceleration !== undefined && { acceleration }),
-    ...(force !== undefined && { force: { newtons: parseNumeral(force, "a force in N") } }),
-    ...(movingMass !== undefined && { movingMass }),
-    ...(payload !== undefined && { payload }),
-    ...(resolution !== undefined && { resolution }),
-    ...(uncertainty !== undefined && { uncertainty }),
   };
 }
 

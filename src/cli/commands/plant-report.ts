@@ -2,10 +2,13 @@ import { basename, extname, join } from "node:path";
 import { counted, inPlace, jsonText, VeladisError, visibleText } from "../../core/index";
 import {
   auditChanges,
+  auditPlant,
   calendarDay,
   dueChecks,
   judgeRoute,
+  type ChangeFinding,
   type PlantChange,
+  type PlantFinding,
   parseChanges,
   type RefusedReading,
   type RefusedRow,
@@ -139,9 +142,9 @@ async function changesOf({ values }: GivenReport, io: Io, told: Told): Promise<r
   return changes;
 }
 
-/** A finding of the record of changes, as a report tells it. */
-function ofChange({ line, tag, grade, what, why, mend, source }: ReturnType<typeof auditChanges>[number]): ReportFinding {
-  return { line, tag, gravity: grade, what, why, mend, source };
+/** A finding of the audit or of the record of changes, as a report tells it. */
+function ofFinding({ line, tag, severity, what, why, mend, source }: PlantFinding | ChangeFinding): ReportFinding {
+  return { line, tag, gravity: severity, what, why, mend, source };
 }
 
 /** Writes pages on a plant into a folder. */
@@ -164,7 +167,8 @@ export async function printReport(given: GivenReport, io: Io): Promise<number> {
     const route = last && judgeRoute(plant, last.route, { ...choice, ...(before && { before: before.route }) });
     if (route !== undefined) told.readings(texts.at(-1) as string, route.refused.filter(({ list }) => list === "route"));
     if (route !== undefined) told.readings(texts.at(-2) as string, route.refused.filter(({ list }) => list === "before"));
-    const findings = changes === undefined ? [] : auditChanges(plant, changes, { on }).map(ofChange);
+    const audit = auditPlant(plant, { on, ...choice });
+    const findings = [...audit.findings, ...(changes === undefined ? [] : auditChanges(plant, changes, { on }))].map(ofFinding);
     const standings = standingsOf({ plant, route, findings, due: dueChecks(plant, { on }) });
     const drawn = historiesOfRoutes(routes.map((one) => one.route));
     const head: ReportHead = {
@@ -174,7 +178,8 @@ export async function printReport(given: GivenReport, io: Io): Promise<number> {
       refused: told.refused,
       strangers: findings.filter(({ line }) => line === 0).map(({ tag, what, why }) => `${tag}: ${what}; ${why}`),
     };
-    const beside = { plant, schemes, changes: changes ?? [], refused: route?.refused ?? [] };
+    const { notChecked } = audit;
+    const beside = { plant, schemes, notChecked, changes: changes ?? [], refused: route?.refused ?? [] };
     const pages = reportPages(head, standings, async (standing) => {
       const { tag } = standing.machine;
       const own = histories.filter((one) => one.tag === tag);

@@ -1,10 +1,10 @@
 import type { CitedSources } from "./cited-sources";
-import { section } from "./list-parts";
+import { bullets, section } from "./list-parts";
 import type { MachineReport } from "./machine-report";
 import { type Markup, markup } from "./markup";
 
 /** The open findings, the gravest first: what, why, what would mend it, and where the rule is from. */
-export function findingsSection({ findings, unanswered }: MachineReport, sources: CitedSources): Markup | undefined {
+export function findingsSection({ findings, unanswered, notChecked }: MachineReport, sources: CitedSources): Markup | undefined {
   const rows = findings.map(
     ({ gravity, what, why, mend, source }) => markup`<li class="finding ${gravity}">
 <p class="what"><span class="level">${gravity}</span> ${what}</p>
@@ -25,5 +25,7 @@ export function findingsSection({ findings, unanswered }: MachineReport, sources
     rows.length + open.length === 0
       ? markup`<p>None: nothing that this report looks at was found wrong or lacking in the row of this machine.</p>\n`
       : markup`<ol class="findings">\n${rows}${open}</ol>\n`,
+    notChecked.length === 0 ? undefined : markup`<h3>Not looked for, since facts are missing</h3>\n`,
+    bullets(notChecked),
   );
 }

@@ -90,6 +90,8 @@ export interface MachineReport extends Standing {
   readonly checkNotes: readonly string[];
   readonly histories: readonly ReportHistory[];
   readonly changes: readonly PlantChange[];
+  /** What the audit could not look for, in words with the reason. */
+  readonly notChecked: readonly string[];
   /** What could not be answered, in words with the reason. */
   readonly unanswered: readonly string[];
 }

@@ -1,9 +1,11 @@
 import { attempt } from "../../core/index";
 import {
+  auditRules,
   machineVerdict,
   type Plant,
   type PlantChange,
   type RefusedReading,
+  type RuleNotChecked,
   scheduleSetpoints,
 } from "../../plant/index";
 import type { Scheme } from "../../severity/index";
@@ -16,6 +18,8 @@ export interface Beside {
   readonly plant: Plant;
   readonly schemes: readonly Scheme[] | undefined;
   readonly refused: readonly RefusedReading[];
+  /** Rules that could not be checked. */
+  readonly notChecked: readonly RuleNotChecked[];
   readonly changes: readonly PlantChange[];
   /** Those of this machine. */
   readonly histories: readonly ReportHistory[];
@@ -25,7 +29,7 @@ export interface Beside {
 export function reportOfMachine(standing: Standing, beside: Beside): MachineReport {
   const { machine, points } = standing;
   const { tag } = machine;
-  const { plant, schemes, refused, changes, histories } = beside;
+  const { plant, schemes, refused, notChecked, changes, histories } = beside;
   const unanswered: string[] = [];
   const or = <Value>(what: string, call: () => Value): Value | undefined => {
     const found = attempt(call);
@@ -53,6 +57,9 @@ export function reportOfMachine(standing: Standing, beside: Beside): MachineRepo
     ...machineChecks(machine),
     histories,
     changes: changes.filter((one) => one.tag === tag),
+    notChecked: notChecked.flatMap(({ line, code, because }) =>
+      line === machine.line ? [`${auditRules[code].says}: ${because}`] : [],
+    ),
     unanswered,
   };
 }
