@@ -23,6 +23,9 @@ ${texts.map((text) => markup`<li>${text}</li>\n`)}</ul>
 `;
 }
 
+/** Rows of a table that stays on one sheet of paper. */
+const WHOLE = 12;
+
 /** A cell of a table: a text, or markup. */
 export type Cell = string | Markup;
 
@@ -42,7 +45,8 @@ export function table(
     i === 0
       ? markup`<th scope="row"${kind(i)}>${one}</th>`
       : markup`<td data-name="${titles[i]}"${kind(i)}>${one}</td>`;
-  return markup`<table>
+  // what is short stays on one sheet of paper
+  return markup`<table${rows.length <= WHOLE && markup` class="whole"`}>
 <caption>${caption}</caption>
 <thead><tr>${titles.map((title) => markup`<th scope="col">${title}</th>`)}</tr></thead>
 <tbody>

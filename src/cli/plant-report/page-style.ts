@@ -82,7 +82,7 @@ th[aria-sort="descending"] button::after { content: " ↓"; }
 .index { max-width: 78rem; }
 .index main > .cautions, .index .aside { max-width: 62rem; }
 .machines th:first-child { width: 32%; }
-.machines .said-first { display: block; }
+.machines .said-first, .machines .line { display: block; }
 .machines .tag { font-weight: 600; font-size: 1rem; }
 .machines .said { display: block; color: var(--muted); }
 .machines td .level { margin: 0 .25rem .15rem 0; }
@@ -107,6 +107,7 @@ th[aria-sort="descending"] button::after { content: " ↓"; }
   tbody td:empty { display: none; }
   td[data-name]::before { content: attr(data-name) ": "; color: var(--muted); }
   .short { white-space: normal; }
+  .machines .line { display: inline; }
 }
 @page { size: A4; margin: 16mm 16mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
 @media print {
@@ -122,9 +123,8 @@ th[aria-sort="descending"] button::after { content: " ↓"; }
   a { text-decoration: none; }
   .zone, .level { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   .cautions { border: 1px solid var(--ink); }
-  .finding, .facts div, tr, figure, .sources li, .cautions { break-inside: avoid; }
+  .finding, .facts div, table.whole, tr, figure, .sources li, .cautions { break-inside: avoid; }
   thead { display: table-header-group; break-inside: avoid; break-after: avoid; }
-  caption, tbody tr:first-child { break-before: avoid; }
   .beside { grid-template-columns: 92mm minmax(0, 1fr); gap: 6mm; }
 }
 `;

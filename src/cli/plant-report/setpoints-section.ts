@@ -20,11 +20,13 @@ export function setpointsSection(report: MachineReport, sources: CitedSources): 
   const { scheduled } = report;
   if (scheduled === undefined) return asSet(report);
   const { changes, proposal } = scheduled;
+  const written = (value: number, unit: string): string =>
+    `${unit === "s" || unit === "%" ? Number(value.toPrecision(4)) : significant(value, 4)} ${unit}`;
   const rows = changes.map(({ setting, unit, set, proposed, allowed, text }) => [
     setting,
-    set === null ? "not known" : `${significant(set, 4)} ${unit}`,
-    `${significant(proposed, 4)} ${unit}`,
-    allowed === null ? "" : `${allowed.map((one) => significant(one, 4)).join(" to ")} ${unit}`,
+    set === null ? "not known" : written(set, unit),
+    written(proposed, unit),
+    allowed === null ? "" : allowed.map((one) => written(one, unit)).join(" to "),
     text,
   ]);
   const reasons = new Map(

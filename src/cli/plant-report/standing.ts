@@ -32,7 +32,7 @@ const weights = { worstZone: 5, error: 4, secondZone: 3, warning: 2, unread: 1, 
 
 /** The order of an index in words, as {@link rankOf} makes it. */
 export const ORDER =
-  "Worst first: machines in the worst zone of their table, then those with an error in the list, then those in the zone before, then those with a warning, then those that were not read; among equals as in the list.";
+  "Worst first: machines in the worst zone of their table, then those with an error in the list, then those in the zone next to it, then those with a warning, then those that were not read; among equals as in the list.";
 
 /** How bad a machine stands. */
 export function rankOf(standing: Standing): number {
