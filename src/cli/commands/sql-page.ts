@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
+import { plantFileOptions } from "../options/plant-options";
 import {
   confirmed,
   crestFactor,
@@ -15,7 +16,8 @@ import {
 export const sqlPage = {
   summary:
     "conversions and verdicts as plain SQL, of one machine or of a whole list, for a database that holds the readings",
-  usage: 'veladis sql --column <name> --from <type> --to <type> | --machine "<machine>" | --machines <file>',
+  usage:
+    'veladis sql --column <name> --from <type> --to <type> | --machine "<machine>" | --machines <file> | --plant <file>',
   does: "Prints an expression of plain SQL that converts or judges a column of readings where it lies; for a list of machines a whole query, which joins the limits of each. Readings that are NULL, negative or no numbers, machines that are refused and machines that are not on the list get NULL, never a zone.",
   examples: [
     'veladis sql --column velocity --from "in/s pk" --to "mm/s rms"',
@@ -24,6 +26,7 @@ export const sqlPage = {
     'veladis sql --column velocity --from "mm/s rms" --machine "group 2 rigid" \\\n    --scheme iso-10816-3-2009 --dialect postgresql',
     'veladis sql --machines machines.csv --name-column tag --table readings \\\n    --column velocity --from "mm/s rms"',
     'veladis sql --machines machines.csv --name-column tag --table readings \\\n    --column velocity --from "mm/s rms" --limits-table limits --out limits.csv',
+    'veladis sql --plant docs/examples/route-plant.csv --table readings \\\n    --column velocity --from "mm/s rms"',
   ],
   options: {
     ...grouped("the readings, in the database", {
@@ -66,10 +69,16 @@ export const sqlPage = {
         help: "judge each row as a reading of its machine, by a list of machines in delimited text",
         example: "machines.csv",
       },
+      plant: {
+        argument: "<file>",
+        help: "the same by a plant's list, each machine by the table or the limits that its row names; its tags name the readings",
+        example: "plant.csv",
+      },
       "name-column": {
         argument: "<name>",
-        help: "what names the machine, in the list and in the table of the readings",
-        default: "machine",
+        help: "what names the machine, in the list and in the table of the readings; of a plant's list in the latter alone",
+        example: "tag",
+        otherwise: "machine; for a plant's list tag",
       },
       "machine-column": {
         argument: "<name>",
@@ -82,7 +91,12 @@ export const sqlPage = {
       strict,
       worst: { help: "of one machine, the worst zone that is possible in place of the one that is judged" },
     }),
-    ...grouped("how the list is written", fileOptions),
+    ...grouped("how the list is written", {
+      ...fileOptions,
+      dates: plantFileOptions.dates,
+      worksheet: plantFileOptions.worksheet,
+      own: plantFileOptions.own,
+    }),
     ...grouped("what is printed", {
       dialect: {
         argument: "<engine>",

@@ -1,8 +1,11 @@
-import { parseNumeral, pointedWords, VeladisError, visibleLines } from "../../core/index";
+import { parseNumeral, pointedWords, shown, VeladisError, visibleLines } from "../../core/index";
+import type { Scheme } from "../../severity/index";
 import {
   type MachinesToSqlOptions,
   machinesToSql,
   machineToSql,
+  type NamedMachine,
+  type RefusedMachine,
   type SqlDialect,
   type SqlFrequency,
   schemeToSql,
@@ -63,7 +66,9 @@ function common(values: SqlValues) {
   };
 }
 
-const LIST_ONLY = ["table", "machine-column", "limits-table", "out", "replace"] as const;
+/** Options that only a plant's list has. */
+const PLANT_ONLY = ["dates", "worksheet", "own"] as const;
+const LIST_ONLY = ["table", "name-column", "machine-column", "limits-table", "out", "replace", ...PLANT_ONLY] as const;
 
 function converted(values: SqlValues): string {
   requireNone(values, [...LIST_ONLY, "machine", "scheme", "worst", "confirmed", "strict"], "a conversion");
@@ -86,13 +91,71 @@ async function judged(values: SqlValues, io: Io): Promise<string> {
   return machineToSql(words, { ...told, ...(schemes !== undefined && { schemes }) });
 }
 
+/** The machines of a list, those that are refused with the reason, and what became of its rows. */
+interface Listed {
+  readonly machines: readonly ((NamedMachine | RefusedMachine) & { readonly line: number })[];
+  /** Rows that name no machine. */
+  readonly unnamed: number;
+  /** The schemes to choose from, where the list was read with them. */
+  readonly schemes?: readonly Scheme[] | undefined;
+  /** Tells what became of the rows, when it is known which machines have no limits. */
+  readonly tell: (answered: number, refused: number) => void;
+}
+
+/** The machines of a list in delimited text. */
+async function machinesListed(values: SqlValues, file: string, io: Io): Promise<Listed> {
+  requireNone(values, ["machine", "worst", ...PLANT_ONLY], "a list of machines");
+  const { "name-column": name = "machine", "machine-column": words, json } = values;
+  const list = await machineList(file, writtenAs(values), { name, words });
+  for (const { line, error } of list.refused) io.err(failureText(error, json, { file, line }));
+  return {
+    machines: list.machines,
+    unnamed: list.refused.length,
+    tell: (answered, refused) => void io.err(accountText(list.account, { answered, refused }, json)),
+  };
+}
+
+/** The machines of a plant's list, each with the table or the limits that its row names. */
+async function plantListed(given: ParsedOptions<typeof sqlPage.options>, file: string, io: Io): Promise<Listed> {
+  const { values } = given;
+  const { scheme, json } = values;
+  requireNone(values, ["machine", "machines", "machine-column", "worst", "file-units"], "a plant's list");
+  if (scheme !== undefined && !scheme.endsWith(".json")) {
+    throw new VeladisError("unknown-option", {
+      expected:
+        "a .json file with a table that rows of the list name by its id: the list says by which each machine is judged",
+      received: `--scheme ${shown(scheme)}`,
+      option: "scheme",
+    });
+  }
+  const [{ listedPlant }, { plantMachines }] = await Promise.all([
+    import("./listed-plant"),
+    import("./plant-machines"),
+  ]);
+  const told = { ...values, scheme: scheme === undefined ? [] : [scheme] };
+  const { plant, schemes } = await listedPlant({ ...given, values: told }, file, io);
+  const { machines, unnamed, unheld } = plantMachines(plant, schemes);
+  for (const { line, error } of unheld) io.err(failureText(error, json, { file, line }));
+  const tell = (answered: number, refused: number): void => {
+    if (!json) io.err(`machines: ${answered} with limits + ${refused} refused\n`);
+  };
+  return { machines, unnamed, tell, schemes };
+}
+
+/** The one scheme that is named, or those to choose from. */
+async function schemesChosen({ confirmed, scheme, json }: SqlValues, io: Io): Promise<readonly Scheme[] | undefined> {
+  const schemes = await confirmedOption(confirmed, io, json, [scheme]);
+  return scheme === undefined ? schemes : [await namedScheme(scheme, schemes)];
+}
+
 /** The answer for a list and the file of its limits, what was refused told on standard error; with the number of those refused. */
-async function judgedList(values: SqlValues, file: string, io: Io) {
-  requireNone(values, ["machine", "worst"], "a list of machines");
-  const { table, to, out, "name-column": name, "machine-column": words, "limits-table": limits, scheme, json } = values;
+async function judgedList(given: ParsedOptions<typeof sqlPage.options>, file: string, io: Io) {
+  const { values } = given;
+  const { table, to, out, "limits-table": limits, json, plant } = values;
+  const name = values["name-column"] ?? (plant === undefined ? "machine" : "tag");
   const at = frequencyOf(values);
-  const schemes = await confirmedOption(values.confirmed, io, json, [scheme]);
-  const chosen = scheme === undefined ? schemes : [await namedScheme(scheme, schemes)];
+  const list = await (plant === undefined ? machinesListed(values, file, io) : plantListed(given, file, io));
+  const chosen = plant === undefined ? await schemesChosen(values, io) : list.schemes;
   const parts = (text: string): string[] => text.split(".");
   const told = {
     ...common(values),
@@ -103,8 +166,6 @@ async function judgedList(values: SqlValues, file: string, io: Io) {
     ...(limits !== undefined && { limits: parts(limits) }),
     ...(chosen !== undefined && { schemes: chosen }),
   } as MachinesToSqlOptions;
-  const list = await machineList(file, writtenAs(values), { name, words });
-  for (const { line, error } of list.refused) io.err(failureText(error, json, { file, line }));
   const answer = machinesToSql(
     list.machines.map(({ line: _, ...one }) => one),
     told,
@@ -117,29 +178,31 @@ async function judgedList(values: SqlValues, file: string, io: Io) {
     io.err(failureText(error, json, { file, ...(line !== undefined && { line }) }));
     unanswered.add(called);
   }
-  const refused = list.refused.length + unanswered.size;
-  io.err(accountText(list.account, { answered: list.machines.length - unanswered.size, refused }, json));
+  const refused = list.unnamed + unanswered.size;
+  list.tell(list.machines.length - unanswered.size, refused);
   return { answer, refused, bytes: limitsFile?.bytes };
 }
 
 /** Prints conversions and verdicts as SQL. */
-export async function printSql({ values }: ParsedOptions<typeof sqlPage.options>, io: Io): Promise<number> {
-  const { machines, machine, scheme, to, json, out, replace } = values;
+export async function printSql(given: ParsedOptions<typeof sqlPage.options>, io: Io): Promise<number> {
+  const { values } = given;
+  const { machines, plant, machine, scheme, to, json, out, replace } = values;
+  const list = plant ?? machines;
   const told = (sql: string): string => (json ? jsonLine("sql", { sql }) : `${visibleLines(sql)}\n`);
-  if (machines === undefined) {
+  if (list === undefined) {
     const isVerdict = machine !== undefined || scheme !== undefined;
     if (!isVerdict && to === undefined) {
       throw new VeladisError("missing-option", {
-        expected: "what is asked: --to to convert, --machine, --scheme or --machines to judge",
+        expected: "what is asked: --to to convert, --machine, --scheme, --machines or --plant to judge",
         received: "nothing",
       });
     }
     await io.out(told(isVerdict ? await judged(values, io) : converted(values)));
     return exitCodes.done;
   }
-  const { answer, refused, bytes } = await judgedList(values, machines, io);
+  const { answer, refused, bytes } = await judgedList(given, list, io);
   if (out !== undefined && bytes !== undefined) {
-    const file = await wholeFile(out, replace, [machines, scheme, ...values.confirmed]);
+    const file = await wholeFile(out, replace, [list, scheme, ...values.confirmed]);
     try {
       await file.write(bytes);
       await file.commit();

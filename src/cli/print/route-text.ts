@@ -1,9 +1,18 @@
 import { counted } from "../../core/index";
-import type { JudgedRoute, RouteBasis, RouteVerdict } from "../../plant/index";
+import type { JudgedRoute, RouteVerdict } from "../../plant/index";
 import { labelled } from "./labelled";
 import { changeCell, limitCell, readingCell, shareCell, zoneCell } from "./route-cells";
 import { routeTold } from "./route-told";
 import { wrappedTable } from "./wrapped-table";
+
+/** The days on which a route was read; nothing where no row says one. */
+function daysText(verdicts: readonly RouteVerdict[]): string[] {
+  const days = verdicts.flatMap(({ date }) => (date === undefined ? [] : [date])).sort();
+  const [first, last] = [days[0], days.at(-1)];
+  return first === undefined || last === undefined
+    ? []
+    : [first === last ? `read on ${first}` : `read from ${first} to ${last}`];
+}
 
 /** How many readings are in which zones, worst first, and what has none. */
 export function routeSummary({ verdicts, bases, refused, unread }: JudgedRoute): string {
@@ -16,6 +25,7 @@ export function routeSummary({ verdicts, bases, refused, unread }: JudgedRoute):
   ];
   return [
     parts.join(": "),
+    ...daysText(verdicts),
     `${refused.length} refused`,
     unread.length === 0
       ? "every machine of the list was read"
@@ -23,38 +33,34 @@ export function routeSummary({ verdicts, bases, refused, unread }: JudgedRoute):
   ].join("; ");
 }
 
-function row(one: RouteVerdict, bases: readonly RouteBasis[], digits: number): string[] {
+function row(one: RouteVerdict, digits: number): string[] {
   return [
     zoneCell(one),
     one.tag,
     one.point ?? "",
-    one.date ?? "",
     readingCell(one, digits),
     limitCell(one, digits),
     shareCell(one),
     changeCell(one.sinceBaseline, digits),
     changeCell(one.sinceLast, digits),
-    (bases[one.basis] as RouteBasis).schemes.join(" + "),
   ];
 }
 
 const columns = [
   { title: "zone" },
-  { title: "tag" },
-  { title: "point" },
-  { title: "date" },
+  { title: "tag", wraps: true },
+  { title: "point", wraps: true },
   { title: "reading" },
   { title: "limit", align: "right" },
   { title: "of it", align: "right" },
   { title: "baseline", align: "right" },
   { title: "last", align: "right" },
-  { title: "by", wraps: true },
 ] as const;
 
 /** The verdicts on a route as a person reads them: worst first, and what they rest on below. */
 export function routeText(judged: JudgedRoute, digits: number): string {
-  const { verdicts, bases } = judged;
-  const cells = verdicts.map((one) => row(one, bases, digits).map((cell) => [cell]));
+  const { verdicts } = judged;
+  const cells = verdicts.map((one) => row(one, digits).map((cell) => [cell]));
   const changed = verdicts.some(({ sinceBaseline, sinceLast }) => (sinceBaseline ?? sinceLast) !== null);
   const key = changed ? "baseline, last: what has changed since; * significant, ? not known whether it is\n" : "";
   const table = verdicts.length === 0 ? "" : `\n${wrappedTable(columns, cells)}${key}`;

@@ -25,20 +25,23 @@ function limitsText({ proposal, chosenBy }: ScheduledMachine): string {
 const cell = (value: number | null, unit: string): string =>
   value === null ? "-" : `${significant(value, 4)} ${unit}`;
 
-function rowOf({ setting, set, proposed, unit, does, difference, allowed }: SetpointChange): string[][] {
+/** What a proposal would do with what is set; one that is higher is no must where what is set is allowed. */
+function wouldText({ setting, does, difference, isAllowed }: SetpointChange): string {
+  if (does === "keep" || does === "set" || difference === null) return does;
+  const size = `${does} ${significant(Math.abs(difference), 4)}`;
+  return does === "raise" && isAllowed && !setting.endsWith("delay") ? `${size}, or keep` : size;
+}
+
+function rowOf(change: SetpointChange): string[][] {
+  const { setting, set, proposed, unit, allowed } = change;
   return [
     [setting],
     [cell(set, unit)],
     [cell(proposed, unit)],
-    [
-      does === "keep" || does === "set" || difference === null
-        ? does
-        : `${does} ${significant(Math.abs(difference), 4)}`,
-    ],
+    [wouldText(change)],
     [allowed === null ? "" : `${significant(allowed[0], 4)} to ${significant(allowed[1], 4)}`],
   ];
 }
-
 const columns = [
   { title: "setting" },
   { title: "set", align: "right" },
