@@ -69,6 +69,7 @@ import type {
 import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
 import type { UncertaintyOfVector, Vector } from "../vector/index";
 import type { CommandAnswers } from "./command-answers";
+import type { PlantCheckAnswers } from "./plant-check-answers";
 import type { TripAnswers, VerificationAnswers } from "./device-answers";
 import type { RouteAnswers } from "./route-answers";
 import type { PlantAnswers } from "./plant-answers";
@@ -203,6 +204,7 @@ export interface Answers
     TripAnswers,
     VerificationAnswers,
     RouteAnswers,
+    PlantCheckAnswers,
     PlantAnswers,
     CommandAnswers {}
 

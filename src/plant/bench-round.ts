@@ -8,7 +8,7 @@ import { middleOfBand, type NoWindow, SHAKER_TYPE, shownType } from "./bench-win
 import { requireDay } from "./calendar";
 import type { DueCheck } from "./due-checks";
 import type { Plant, PlantMachine } from "./plant-machine";
-import { PRACTICE } from "./practice";
+import { COMMON_PRACTICE } from "../setpoints/index";
 import { sheetNumber } from "./sheet-number";
 
 /** What {@link benchRound} is told besides the checks that are due. */
@@ -159,7 +159,7 @@ export function benchRound(
     return Object.freeze({
       settings: Object.freeze(settings),
       left: Object.freeze([...remaining].map((machine) => leftOut(machine, candidates[0]?.refusal(machine)))),
-      source: PRACTICE,
+      source: COMMON_PRACTICE,
       notes: NOTES,
       cautions,
     });

@@ -2,7 +2,7 @@ import type { Source } from "../core/index";
 import { type ChangeRule, type ChangeRuleEntry, changeRules } from "./change-rules";
 import type { PlantChange } from "./plant-change";
 import type { PlantMachine } from "./plant-machine";
-import { PRACTICE } from "./practice";
+import { COMMON_PRACTICE } from "../setpoints/index";
 
 /** Something in a record of changes, or between it and the list, that someone should look at. */
 export interface ChangeFinding {
@@ -20,7 +20,7 @@ export interface ChangeFinding {
 /** A finding on a machine by a rule. */
 export function changeFinding(code: ChangeRule, { tag, line }: Pick<PlantMachine, "tag" | "line">, what: string): ChangeFinding {
   const { severity, why, mend } = changeRules[code];
-  return Object.freeze({ tag, line, severity, code, what, why, mend, source: PRACTICE });
+  return Object.freeze({ tag, line, severity, code, what, why, mend, source: COMMON_PRACTICE });
 }
 
 /** An entry in words: `line 4 of the record (2026-03-12, shift B)`. */

@@ -4,7 +4,7 @@ import { linearTypeOf } from "../amplitude/index";
 import { checkAgainstKnown, type KnownCheckResult } from "../verification/index";
 import { levelText } from "./level-text";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
-import { PRACTICE } from "./practice";
+import { COMMON_PRACTICE } from "../setpoints/index";
 import type { TakenResult } from "./take-results";
 
 /** A time in which the readings of a device are in doubt. */
@@ -72,7 +72,7 @@ function periodOf(
       ...{ tag: machine.tag, line: machine.line, from, to, reads, verdict, errorPercent, tripsAt: real },
       ...kinds[reads],
       why: `${when} it read ${size}${sure}${trip}`,
-      source: PRACTICE,
+      source: COMMON_PRACTICE,
     }),
   ];
 }

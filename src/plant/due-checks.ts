@@ -13,7 +13,7 @@ import { daysBetween, monthsAfter, requireDay } from "./calendar";
 import { type DueState, dueStates } from "./due-states";
 import { type LeftState, leftState } from "./last-check";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
-import { PRACTICE } from "./practice";
+import { COMMON_PRACTICE } from "../setpoints/index";
 
 /** For which day {@link dueChecks} answers. */
 export interface DueOptions {
@@ -101,7 +101,7 @@ function dueCheck(machine: PlantMachine, on: CalendarDay, ahead: number): DueChe
   return Object.freeze({
     ...{ tag, line, state, isDue, ...times, what },
     why: state === "nothing to check" ? what : reasonOf(when),
-    source: PRACTICE,
+    source: COMMON_PRACTICE,
     mend,
   });
 }

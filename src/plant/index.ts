@@ -1,7 +1,3 @@
-export { auditChanges, type ChangeAuditOptions } from "./audit-changes";
-export { type BenchDevice, type BenchRound, type BenchSetting, benchRound, type LeftOut, type RoundOptions } from "./bench-round";
-export { daysBetween, monthsAfter, requireDay } from "./calendar";
-export { calendarDay, type DayOrder } from "./calendar-day";
 export {
   type AuditOptions,
   auditPlant,
@@ -12,18 +8,29 @@ export {
 } from "./audit/audit-plant";
 export { type AuditRule, type FindingSeverity, findingSeverities } from "./audit/audit-rule";
 export { type AuditCode, auditRules } from "./audit/audit-rules";
+export { auditChanges, type ChangeAuditOptions } from "./audit-changes";
+export {
+  type BenchDevice,
+  type BenchRound,
+  type BenchSetting,
+  benchRound,
+  type LeftOut,
+  type RoundOptions,
+} from "./bench-round";
+export { daysBetween, monthsAfter, requireDay } from "./calendar";
+export { calendarDay, type DayOrder } from "./calendar-day";
 export type { CellOptions } from "./cell-readers";
-export type { ChangeFinding } from "./change-finding";
 export { changeCautions } from "./change-cautions";
 export { changeChain, changesBySetting } from "./change-chain";
 export { type ChangeColumn, changeColumns, changeTitles } from "./change-columns";
+export type { ChangeFinding } from "./change-finding";
 export { type ChangeRule, type ChangeRuleEntry, changeRules } from "./change-rules";
 export { type CellKind, type ColumnGroup, type PlantColumn, type PlantColumnEntry, plantColumns } from "./columns";
 export { type DoubtfulPeriod, doubtfulPeriods } from "./doubtful-periods";
 export { type DueCheck, type DueOptions, dueChecks } from "./due-checks";
 export { type DueState, type DueStateEntry, dueStates } from "./due-states";
-export { levelText } from "./level-text";
 export { type JudgeRouteOptions, judgeRoute } from "./judge-route";
+export { levelText } from "./level-text";
 export { type RowOptions, UNSAID_SOURCE } from "./machine-of-row";
 export { type LimitsChosenBy, limitsOfRow, machineVerdict } from "./machine-verdict";
 export { type ChangeCells, changedSettings, changeOfCells, parseChanges } from "./parse-changes";
@@ -32,6 +39,7 @@ export type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
 export { type PlantHeadings, plantHeadings } from "./plant-headings";
 export type { CalendarDay, Plant, PlantMachine, RecordedBaseline, RecordedCheck, RefusedRow } from "./plant-machine";
 export { refusedReading } from "./refused-reading";
+export { type ResultColumn, resultColumns, resultTitles } from "./result-columns";
 export type { RouteReading } from "./route-reading";
 export type {
   AllowedChange,
@@ -43,6 +51,7 @@ export type {
   RouteLimit,
   RouteVerdict,
 } from "./route-verdict";
+export { isSameCell } from "./same-cell";
 export {
   type ScheduledMachine,
   type ScheduleOptions,
@@ -51,6 +60,4 @@ export {
   type UnscheduledMachine,
 } from "./schedule-setpoints";
 export type { ScheduledSetting, SetpointChange } from "./setpoint-change";
-export { type ResultColumn, resultColumns, resultTitles } from "./result-columns";
-export { isSameCell } from "./same-cell";
 export { type OpenResult, type ResultOptions, type TakenResult, type TakenResults, takeResults } from "./take-results";

@@ -33,6 +33,8 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   "plant setpoints": async () => (await import("./plant-setpoints")).printSchedule,
   "plant audit": async () => (await import("./plant-audit")).auditList,
   "plant template": async () => (await import("./plant-template")).printTemplate,
+  "plant checks": async () => (await import("./plant-checks")).printChecks,
+  "plant change": async () => (await import("./plant-change")).addChange,
   completion: async () => (await import("./completion")).printCompletion,
 };
 

@@ -29,7 +29,7 @@ type GivenList = ParsedOptions<
  * @param file - the file of the list; the first text behind the command
  * @throws {@link VeladisError} without one, and for a file or headings that cannot be read
  */
-export async function listedPlant({ values }: GivenList, file: string | undefined, io: Io): Promise<ListedPlant> {
+export async function listedPlant({ values }: Pick<GivenList, "values">, file: string | undefined, io: Io): Promise<ListedPlant> {
   if (file === undefined) {
     throw new VeladisError("missing-option", {
       expected: "the file with the list, such as plant.csv; veladis plant template prints one to start from",

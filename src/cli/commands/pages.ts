@@ -28,6 +28,8 @@ export const pages = {
   "plant setpoints": async () => (await import("./plant-setpoints-page")).plantSetpointsPage,
   "plant audit": async () => (await import("./plant-audit-page")).plantAuditPage,
   "plant template": async () => (await import("./plant-template-page")).plantTemplatePage,
+  "plant checks": async () => (await import("./plant-checks-page")).plantChecksPage,
+  "plant change": async () => (await import("./plant-change-page")).plantChangePage,
   completion: async () => (await import("./completion-page")).completionPage,
 } as const satisfies Record<string, () => Promise<CommandPage>>;
 

@@ -2,6 +2,7 @@ import { findingSeverities } from "../../plant/index";
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { plantFileOptions, plantTables, plantTexts } from "../options/plant-options";
+import { recordOptions } from "../options/record-options";
 import { keepGoing } from "../options/shared-options";
 
 /** The page of `plant audit`. */
@@ -13,6 +14,7 @@ export const plantAuditPage = {
     "veladis plant audit plant.csv --on 2026-11-28",
     "veladis plant audit plant.csv --on 2026-11-28 --fail-on error --keep-going",
     "veladis plant audit plant.csv --csv > findings.csv",
+    "veladis plant audit plant.csv --on 2026-11-28 --changes plant-changes.csv",
   ],
   texts: plantTexts,
   options: {
@@ -24,6 +26,7 @@ export const plantAuditPage = {
         otherwise: "nothing is said of what is overdue",
       },
       ...plantTables,
+      ...recordOptions,
     }),
     ...grouped("how the list is written", plantFileOptions),
     ...grouped("answer", {

@@ -7,6 +7,7 @@ import { jsonLine } from "../print/json-line";
 import { plantAuditText } from "../print/plant-audit-text";
 import { findingsCsv } from "../print/plant-findings-csv";
 import { listedPlant } from "./listed-plant";
+import { recordAudit } from "./plant-record";
 import type { plantAuditPage } from "./plant-audit-page";
 
 /** Holds every machine of a list against its limits and the rules. */
@@ -18,9 +19,19 @@ export async function auditList(given: ParsedOptions<typeof plantAuditPage.optio
   }
   const { plant, schemes, file } = await listedPlant(given, texts[0], io);
   const audit = auditPlant(plant, { ...(on !== undefined && { on }), ...(schemes !== undefined && { schemes }) });
-  const { findings } = audit;
-  await io.out(json ? jsonLine("plant audit", audit) : csv ? findingsCsv(findings) : plantAuditText(audit, file));
-  if (audit.refused.length > 0 && !keepGoing) return exitCodes.refused;
+  const record = await recordAudit(values, plant, io);
+  const findings = [...audit.findings, ...record.findings].sort(
+    (one, other) => findingSeverities.indexOf(one.severity) - findingSeverities.indexOf(other.severity),
+  );
+  const told = values.changes === undefined ? {} : { changes: record.findings, changesRefused: record.refused };
+  await io.out(
+    json
+      ? jsonLine("plant audit", audit, told)
+      : csv
+        ? findingsCsv(findings)
+        : plantAuditText({ ...audit, findings }, file),
+  );
+  if (audit.refused.length + record.refused.length > 0 && !keepGoing) return exitCodes.refused;
   const worst = failOn === undefined ? [] : findingSeverities.slice(0, findingSeverities.indexOf(failOn) + 1);
   return findings.some(({ severity }) => worst.includes(severity)) ? exitCodes.reached : exitCodes.done;
 }

@@ -1,6 +1,7 @@
 import { detectors } from "../../detectors/index";
 import { coils, contacts, roundings, sensorFaults } from "../../device/index";
 import { frequencyUnits } from "../../frequency/index";
+import { changedSettings } from "../../plant/index";
 import { builtInSchemes } from "../../severity/index";
 import { bandEdges, trends, windows } from "../../signal/index";
 import { sqlDialects } from "../../sql/index";
@@ -24,6 +25,7 @@ export const lists = {
   edges: () => Object.keys(bandEdges).map((rule) => rule.replace(/^-| /g, "")),
   windows: () => Object.keys(windows),
   trends: () => Object.keys(trends),
+  "changed settings": () => [...changedSettings],
   "decision rules": () => Object.keys(decisionRules),
   engines: () => [...sqlDialects],
   formats: () => ["csv", "parquet", "wav", ...Object.keys(rawFormats)],

@@ -1,9 +1,26 @@
 import { counted, knownText, provenances, type Source, sourceText, visibleText } from "../../core/index";
-import { auditRules, findingSeverities, type PlantAudit, type PlantFinding } from "../../plant/index";
+import {
+  auditRules,
+  type ChangeFinding,
+  changeRules,
+  findingSeverities,
+  type PlantAudit,
+  type PlantFinding,
+} from "../../plant/index";
 import { cautionsText } from "./cautions-text";
 import { labelled } from "./labelled";
 import { wrapped } from "./wrapped";
 import { wrappedTable } from "./wrapped-table";
+
+/** A finding on a row of the list, or on its record of changes. */
+type Finding = PlantFinding | ChangeFinding;
+
+/** The rule that found something. */
+function ruleOf(code: Finding["code"]): { readonly why: string; readonly mend: string } {
+  return Object.hasOwn(auditRules, code)
+    ? auditRules[code as keyof typeof auditRules]
+    : changeRules[code as keyof typeof changeRules];
+}
 
 /** Tags that are named one by one. */
 const MOST_TAGS = 8;
@@ -31,18 +48,18 @@ function sourceLine(source: Source): string {
 }
 
 /** How many findings there are of each severity, in words. */
-export function countsOfFindings(findings: readonly PlantFinding[]): string {
+export function countsOfFindings(findings: readonly Finding[]): string {
   return findingSeverities
     .map((severity) => counted(findings.filter((one) => one.severity === severity).length, severity))
     .join(", ");
 }
 
-function findingsTable(findings: readonly PlantFinding[]): string {
+function findingsTable(findings: readonly Finding[]): string {
   const rows = findings.map(({ severity, tag, line, code, what, mend }) => [
     [severity],
     [tag],
     [`${line}`],
-    [`${code}: ${what}`, ...(mend === auditRules[code].mend ? [] : [`mend: ${mend}`])],
+    [`${code}: ${what}`, ...(mend === ruleOf(code).mend ? [] : [`mend: ${mend}`])],
   ]);
   return wrappedTable(
     [
@@ -56,18 +73,18 @@ function findingsTable(findings: readonly PlantFinding[]): string {
 }
 
 /** The rules that found something, each once: why, what would mend it, and the sources. */
-function rulesText(findings: readonly PlantFinding[]): string {
+function rulesText(findings: readonly Finding[]): string {
   const groups = [...groupedBy(findings, ({ code }) => code)];
   return groups
     .map(([code, rows]) => {
-      const { why, mend } = auditRules[code as keyof typeof auditRules];
+      const { why, mend } = ruleOf(code as Finding["code"]);
       const sources = new Set(rows.map(({ source }) => sourceLine(source)));
       return `${code}\n${labelled("  why", [why])}${labelled("  mend", [mend])}${labelled("  source", [...sources])}`;
     })
     .join("");
 }
 
-function notCheckedText({ notChecked }: PlantAudit): string {
+function notCheckedText({ notChecked }: Pick<PlantAudit, "notChecked">): string {
   const byReason = groupedBy(notChecked, ({ because }) => because);
   return [...byReason]
     .map(([because, rows]) => {
@@ -78,7 +95,7 @@ function notCheckedText({ notChecked }: PlantAudit): string {
     .join("");
 }
 
-function limitsText({ limits }: PlantAudit): string {
+function limitsText({ limits }: Pick<PlantAudit, "limits">): string {
   const groups = groupedBy(limits, ({ tables, by, provenance }) =>
     [
       tables.join(", "),
@@ -96,7 +113,10 @@ function section(title: string, text: string): string {
 }
 
 /** An audit as text, at most 100 columns wide: findings, why, what was not checked, by which limits, cautions. */
-export function plantAuditText(audit: PlantAudit, file: string): string {
+export function plantAuditText(
+  audit: Omit<PlantAudit, "findings"> & { readonly findings: readonly Finding[] },
+  file: string,
+): string {
   const { findings, machines, on, refused } = audit;
   const day = on === null ? "" : ` on ${on}`;
   const rows = new Set(refused.map(({ line }) => line)).size;

@@ -2,6 +2,7 @@ import { lazily, nearest, shown, VeladisError } from "../../core/index";
 import type { Answers } from "../answers";
 import type { AnyShape } from "../shape-of";
 import { commandShapes } from "./commands";
+import { plantCheckShapes } from "./plant-checks";
 import { plantShapes } from "./plants";
 import { readingShapes } from "./readings";
 import { routeShapes } from "./routes";
@@ -27,6 +28,7 @@ const allFields = /* @__PURE__ */ lazily(() => {
     ...setpointShapes,
     ...tripShapes,
     ...verificationShapes,
+    ...plantCheckShapes,
     ...plantShapes,
     ...commandShapes,
     ...routeShapes,

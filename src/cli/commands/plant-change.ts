@@ -1,0 +1,123 @@
+import { VeladisError } from "../../core/index";
+import {
+  type ChangeCells,
+  changeCautions,
+  changeChain,
+  changeOfCells,
+  changesBySetting,
+  type PlantChange,
+  type PlantMachine,
+  isSameCell,
+} from "../../plant/index";
+import { writtenAs } from "../delimited/written-as";
+import { appended, type ChangeFile, changeFile } from "../input/change-file";
+import type { Io } from "../input/io";
+import type { ParsedOptions } from "../options/option-row";
+import { requireOption } from "../options/option-values";
+import { exitCodes } from "../print/exit-codes";
+import { jsonLine } from "../print/json-line";
+import { refusedText } from "../print/plant-file-text";
+import { changeText } from "../print/plant-change-text";
+import { listedPlant } from "./listed-plant";
+import type { plantChangePage } from "./plant-change-page";
+
+type GivenChange = ParsedOptions<typeof plantChangePage.options>;
+
+/** The cells of the entry that the options tell. */
+function cellsOf(given: GivenChange): ChangeCells {
+  const { values } = given;
+  return {
+    date: requireOption(given, "date"),
+    tag: requireOption(given, "tag"),
+    setting: requireOption(given, "setting"),
+    old: values.old ?? "",
+    new: values.new ?? "",
+    reason: requireOption(given, "reason"),
+    who: requireOption(given, "who"),
+    "approved by": values["approved-by"] ?? "",
+    until: values.until ?? "",
+    "put back": values["put-back"] ?? "",
+  };
+}
+
+/** The entry; refused where a cell is, and a bypass without approval and expiry. */
+function entryOf(cells: ChangeCells, line: number, { values }: GivenChange): PlantChange {
+  const decimal = values["decimal-comma"] ? { decimal: "," as const } : {};
+  const dates = values.dates === undefined ? {} : { dates: values.dates };
+  const { change, refused } = changeOfCells(cells, line, { ...decimal, ...dates });
+  const [first] = refused;
+  if (change === undefined) throw Object.assign(first?.error as VeladisError, { option: first?.column?.replace(" ", "-") });
+  if (change.setting !== "bypass" || change.new === "") return change;
+  for (const [option, value] of [["approved-by", change.approvedBy], ["until", change.until]] as const) {
+    if (value !== undefined) continue;
+    throw new VeladisError("missing-option", { expected: `--${option} for a bypass: without it nobody answers for it`, received: "nothing", option });
+  }
+  return change;
+}
+
+/** What an entry says that is not what the record says stands there. */
+function requireGoingOn(change: PlantChange, { record }: ChangeFile): void {
+  const group = changesBySetting([...record.changes, change]).find((one) => one.includes(change)) as readonly PlantChange[];
+  const start = change.setting === "bypass" ? "" : undefined;
+  const breaks = (of: readonly PlantChange[]) => changeChain(of, start).breaks;
+  const found = breaks(group);
+  const fault = found.find((one) => one.change === change) ?? found.at(-1);
+  if (fault === undefined || found.length <= breaks(group.filter((one) => one !== change)).length) return;
+  throw new VeladisError("out-of-range", {
+    expected: `an entry that goes on from the record: ${change.setting} of ${change.tag} is ${fault.before === "" ? "nothing" : fault.before} by it; a change without an entry is entered first`,
+    received: fault.says === "" ? "nothing" : fault.says,
+    option: "old",
+  });
+}
+
+/** What an entry says that the list does not have. */
+function requireListed(change: PlantChange, machines: readonly PlantMachine[]): void {
+  const { tag, setting, old, new: now } = change;
+  const [machine, another] = machines.filter((one) => one.tag === tag);
+  if (machine === undefined || another !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: "the tag of one machine in the list",
+      received: machine === undefined ? tag : `${tag}, of lines ${machine.line} and ${another?.line}`,
+      allowed: machines.map((one) => one.tag),
+      option: "tag",
+    });
+  }
+  if (setting === "bypass") return;
+  const cell = machine.cells?.[setting] ?? "";
+  if (isSameCell(setting, cell, old) || isSameCell(setting, cell, now)) return;
+  throw new VeladisError("out-of-range", {
+    expected: `${setting} of ${tag} as the list has it, ${cell === "" ? "nothing" : cell}, before or after the change`,
+    received: `${old === "" ? "nothing" : old} to ${now === "" ? "nothing" : now}`,
+    option: "old",
+  });
+}
+
+/** Adds an entry to the record of changes. */
+export async function addChange(given: GivenChange, io: Io): Promise<number> {
+  const { values, texts } = given;
+  const [path] = texts;
+  if (path === undefined || path === "-") {
+    throw new VeladisError("missing-option", {
+      expected: "the file with the record of changes, such as plant-changes.csv",
+      received: path ?? "nothing",
+    });
+  }
+  const cells = cellsOf(given);
+  const as = writtenAs(values);
+  const file = await changeFile(path, as, values.dates);
+  for (const row of file.record.refused) io.err(refusedText(row, path, values.json));
+  const change = entryOf(cells, file.line, given);
+  requireGoingOn(change, file);
+  if (values.list !== undefined) requireListed(change, (await listedPlant(given, values.list, io)).plant.machines);
+  const bytes = file.bytesOf(cells);
+  if (!values["dry-run"]) await appended(path, file, bytes);
+  const remarks = [
+    ...(values.list === undefined ? ["not held against a list: --list tells one"] : ["the list is not changed by this: change its cell too"]),
+    ...(change.approvedBy === undefined && change.new !== "" ? ["nobody approved it: the audit names it until someone does"] : []),
+    ...(file.record.refused.length > 0 ? [`rows of the record that were refused: ${file.record.refused.length}; the entry was held against the others`] : []),
+  ];
+  const cautions = changeCautions(change);
+  if (values.json) await io.out(jsonLine("plant change", change, { written: !values["dry-run"], remarks, cautions }));
+  else await io.out(changeText(change, values["dry-run"] ? undefined : path, remarks, cautions));
+  return exitCodes.done;
+}
