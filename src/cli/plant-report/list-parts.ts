@@ -26,13 +26,16 @@ ${texts.map((text) => markup`<li>${text}</li>\n`)}</ul>
 /** Rows of a table that stays on one sheet of paper. */
 const WHOLE = 12;
 
+/** Letters of a text that stays on one line. */
+const SHORT = 24;
+
 /** A cell of a table: a text, or markup. */
 export type Cell = string | Markup;
 
 /**
  * A table; in a narrow window each row is a block, with the titles before its cells.
  *
- * @param short - titles of columns whose texts are short, and stay on one line
+ * @param short - titles of columns whose texts stay on one line where they are short
  */
 export function table(
   caption: string,
@@ -40,11 +43,12 @@ export function table(
   rows: readonly (readonly Cell[])[],
   short: readonly string[] = [],
 ): Markup {
-  const kind = (i: number): Markup | false => short.includes(titles[i] as string) && markup` class="short"`;
+  const kind = (one: Cell, i: number): Markup | false =>
+    short.includes(titles[i] as string) && (typeof one !== "string" || one.length <= SHORT) && markup` class="short"`;
   const cell = (one: Cell, i: number): Markup =>
     i === 0
-      ? markup`<th scope="row"${kind(i)}>${one}</th>`
-      : markup`<td data-name="${titles[i]}"${kind(i)}>${one}</td>`;
+      ? markup`<th scope="row"${kind(one, i)}>${one}</th>`
+      : markup`<td data-name="${titles[i]}"${kind(one, i)}>${one}</td>`;
   // what is short stays on one sheet of paper
   return markup`<table${rows.length <= WHOLE && markup` class="whole"`}>
 <caption>${caption}</caption>
