@@ -31,16 +31,11 @@ export function reportOfMachine(standing: Standing, beside: Beside): MachineRepo
   const { tag } = machine;
   const { plant, schemes, refused, notChecked, changes, histories } = beside;
   const unanswered: string[] = [];
-  const or = <Value>(what: string, call: () => Value): Value | undefined => {
-    const found = attempt(call);
-    if (found.ok) return found.value;
-    unanswered.push(`${what}: ${found.error.message}`);
-    return undefined;
-  };
   const [worst] = points;
-  const verdict =
-    worst && or("the reading cannot be drawn", () => machineVerdict(machine, worst.verdict.reading, schemes));
-  const limits = or("the limits are not known", () => machineLimits(machine, schemes)) ?? [];
+  const verdict = worst && attempt(() => machineVerdict(machine, worst.verdict.reading, schemes));
+  if (verdict?.ok === false) unanswered.push(`the reading cannot be drawn: ${verdict.error.message}`);
+  const limits = attempt(() => machineLimits(machine, schemes));
+  if (!limits.ok) unanswered.push(`the limits are not known: ${limits.error.message}`);
   // rows that share a tag are told apart by none
   const rows = { ...plant, machines: plant.machines.filter((one) => one.tag === tag), refused: [] };
   const schedule = scheduleSetpoints(rows, schemes === undefined ? {} : { schemes });
@@ -48,11 +43,11 @@ export function reportOfMachine(standing: Standing, beside: Beside): MachineRepo
   const [scheduled] = schedule.machines;
   return {
     ...standing,
-    ...(verdict && { verdict }),
+    ...(verdict?.ok && { verdict: verdict.value }),
     refused: refused.flatMap((one) =>
       one.tag === tag ? [`Refused, and not judged: line ${one.line} of the ${one.list}: ${one.message}`] : [],
     ),
-    limits,
+    limits: limits.ok ? limits.value : [],
     ...(scheduled && { scheduled }),
     ...machineChecks(machine),
     histories,
