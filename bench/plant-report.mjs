@@ -31,9 +31,23 @@ const rows = Array.from({ length: COUNT }, (_, i) => {
     `M-${String(i + 1).padStart(4, "0")}`,
     ...[`invented ${kind} ${i + 1}`, kind, power, speed, support, "housing", nameplate, table, "3", "60"],
     ...["0 to 20 mm/s rms", "10 Hz to 1000 Hz", `${alarm} mm/s rms`, "5", `${trip} mm/s rms`, isFaulty ? "90" : "4"],
-    ...["5 %", "yes", "normally open", isFaulty ? "normally de-energised" : "normally energised", isFaulty ? "hold" : "alarm"],
+    ...[
+      "5 %",
+      "yes",
+      "normally open",
+      isFaulty ? "normally de-energised" : "normally energised",
+      isFaulty ? "hold" : "alarm",
+    ],
     ...["below threshold", "0.1 mm/s rms", `${baseline} mm/s rms`, "2026-01-12", isFaulty ? "1" : "14"],
-    ...[isFaulty ? "2024-01-10" : "2026-06-10", "8 mm/s rms at 2400 r/min", "7.7 mm/s rms", "7.9 mm/s rms", "5 %", "shift B", "12"],
+    ...[
+      isFaulty ? "2024-01-10" : "2026-06-10",
+      "8 mm/s rms at 2400 r/min",
+      "7.7 mm/s rms",
+      "7.9 mm/s rms",
+      "5 %",
+      "shift B",
+      "12",
+    ],
   ].join(",");
 });
 const list = join(scratch, "plant.csv");
@@ -41,7 +55,8 @@ writeFileSync(list, `${[heading, ...rows].join("\n")}\n`);
 const routes = ["2026-09-07", "2026-10-05", "2026-11-02"].map((date, month) => {
   const readings = Array.from({ length: COUNT }, (_, i) =>
     ["DE-H", "NDE-H"].map(
-      (point, at) => `M-${String(i + 1).padStart(4, "0")},${point},${(1 + ((i * 7 + at * 3 + month) % 60) / 10).toFixed(2)} mm/s rms,${date}`,
+      (point, at) =>
+        `M-${String(i + 1).padStart(4, "0")},${point},${(1 + ((i * 7 + at * 3 + month) % 60) / 10).toFixed(2)} mm/s rms,${date}`,
     ),
   ).flat();
   const path = join(scratch, `route-${month + 1}.csv`);
@@ -54,14 +69,28 @@ const tell = "process.on('exit',()=>process.stderr.write(' rss '+process.resourc
 const began = performance.now();
 const child = spawnSync(
   process.execPath,
-  ["--import", `data:text/javascript,${tell}`, cli, "plant", "report", list, ...routes, "--out", out, "--on", "2026-11-20", "--json"],
+  [
+    "--import",
+    `data:text/javascript,${tell}`,
+    cli,
+    "plant",
+    "report",
+    list,
+    ...routes,
+    "--out",
+    out,
+    "--on",
+    "2026-11-20",
+    "--json",
+  ],
   { encoding: "utf8", maxBuffer: 1 << 28 },
 );
 const seconds = (performance.now() - began) / 1000;
 if (child.status !== 0) throw new Error(child.stderr.slice(0, 600) || String(child.error));
 const { machines, pages } = JSON.parse(child.stdout);
 const names = readdirSync(out);
-if (machines !== COUNT || pages !== COUNT + 1 || names.length !== pages) throw new Error(`${machines} machines, ${names.length} pages`);
+if (machines !== COUNT || pages !== COUNT + 1 || names.length !== pages)
+  throw new Error(`${machines} machines, ${names.length} pages`);
 const sizes = names.map((name) => statSync(join(out, name)).size);
 const index = readFileSync(join(out, "index.html"), "utf8");
 const flawed = (index.match(/data-worst="(?:error|warning)"/g) ?? []).length;

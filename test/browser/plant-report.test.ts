@@ -23,7 +23,12 @@ const list = [
   ...Array.from({ length: 40 }, (_, i) => `KW-${i + 10},pump of the loop,${pump},,,,,,,`),
 ].join("\n");
 const route = (day: string, level: number) =>
-  ["tag,point,reading,date", `PU-01,DE-H,${level} mm/s rms,${day}`, `PU-02,DE-V,2.1 mm/s rms,${day}`, `${EVIL},${LONG.slice(60)},11 mm/s rms,${day}`].join("\n");
+  [
+    "tag,point,reading,date",
+    `PU-01,DE-H,${level} mm/s rms,${day}`,
+    `PU-02,DE-V,2.1 mm/s rms,${day}`,
+    `${EVIL},${LONG.slice(60)},11 mm/s rms,${day}`,
+  ].join("\n");
 
 let browser: Browser;
 let folder = "";
@@ -31,11 +36,29 @@ let pages: string[] = [];
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "veladis-pages-"));
-  for (const [name, text] of Object.entries({ "plant.csv": list, "r1.csv": route("2026-10-05", 2.6), "r2.csv": route("2026-11-02", 6.2) })) {
+  for (const [name, text] of Object.entries({
+    "plant.csv": list,
+    "r1.csv": route("2026-10-05", 2.6),
+    "r2.csv": route("2026-11-02", 6.2),
+  })) {
     writeFileSync(join(folder, name), `${text}\n`);
   }
-  const [plant, first, second] = ["plant.csv", "r1.csv", "r2.csv"].map((name) => join(folder, name)) as [string, string, string];
-  const { code, err } = await veladis(["plant", "report", plant, first, second, "--out", join(folder, "out"), "--on", "2026-11-20"]);
+  const [plant, first, second] = ["plant.csv", "r1.csv", "r2.csv"].map((name) => join(folder, name)) as [
+    string,
+    string,
+    string,
+  ];
+  const { code, err } = await veladis([
+    "plant",
+    "report",
+    plant,
+    first,
+    second,
+    "--out",
+    join(folder, "out"),
+    "--on",
+    "2026-11-20",
+  ]);
   if (code !== 0) throw new Error(err);
   pages = readdirSync(join(folder, "out")).filter((name) => !name.startsWith("kw-"));
   browser = await chromium.launch({
@@ -50,7 +73,11 @@ afterAll(async () => {
 });
 
 /** Runs a task on a page of the folder; errors of the page and requests to elsewhere fail it. */
-async function on<Value>(name: string, options: BrowserContextOptions, task: (page: Page) => Promise<Value>): Promise<Value> {
+async function on<Value>(
+  name: string,
+  options: BrowserContextOptions,
+  task: (page: Page) => Promise<Value>,
+): Promise<Value> {
   const context = await browser.newContext(options);
   const page = await context.newPage();
   const problems: string[] = [];
@@ -67,20 +94,25 @@ async function on<Value>(name: string, options: BrowserContextOptions, task: (pa
   return value;
 }
 
-const sizes = [1440, 1024, 390].flatMap((width) => (["light", "dark"] as const).map((colorScheme) => [width, colorScheme] as const));
+const sizes = [1440, 1024, 390].flatMap((width) =>
+  (["light", "dark"] as const).map((colorScheme) => [width, colorScheme] as const),
+);
 
-it.each(sizes)("at %i pixels, %s: nothing that axe finds, and no page wider than its window", async (width, colorScheme) => {
-  for (const name of pages) {
-    await on(name, { viewport: { width, height: 900 }, colorScheme }, async (page) => {
-      expect(await page.evaluate("document.documentElement.scrollWidth"), name).toBeLessThanOrEqual(width);
-      await page.evaluate(axe);
-      const found = await page.evaluate<string[]>(
-        "axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))",
-      );
-      expect(found, name).toEqual([]);
-    });
-  }
-});
+it.each(sizes)(
+  "at %i pixels, %s: nothing that axe finds, and no page wider than its window",
+  async (width, colorScheme) => {
+    for (const name of pages) {
+      await on(name, { viewport: { width, height: 900 }, colorScheme }, async (page) => {
+        expect(await page.evaluate("document.documentElement.scrollWidth"), name).toBeLessThanOrEqual(width);
+        await page.evaluate(axe);
+        const found = await page.evaluate<string[]>(
+          "axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))",
+        );
+        expect(found, name).toEqual([]);
+      });
+    }
+  },
+);
 
 it("print on A4 with all cautions and sources, in the colours of paper, nothing wider than the sheet", async () => {
   for (const name of pages) {
@@ -91,7 +123,13 @@ it("print on A4 with all cautions and sources, in the colours of paper, nothing 
       for (const part of [".cautions", ...(name === "index.html" ? [] : [".sources", "footer"])]) {
         expect(await page.locator(part).isVisible(), `${name} ${part}`).toBe(true);
       }
-      expect(await page.locator("nav, .tools").evaluateAll((all) => all.filter((one) => (one as unknown as { offsetParent: unknown }).offsetParent !== null).length)).toBe(0);
+      expect(
+        await page
+          .locator("nav, .tools")
+          .evaluateAll(
+            (all) => all.filter((one) => (one as unknown as { offsetParent: unknown }).offsetParent !== null).length,
+          ),
+      ).toBe(0);
       const pdf = await page.pdf({ preferCSSPageSize: true });
       // 210 mm by 297 mm in points
       expect(pdf.toString("latin1")).toMatch(/\/MediaBox \[0 0 59[45](?:\.\d+)? 84[12](?:\.\d+)?\]/);

@@ -3,10 +3,10 @@ import { counted, inPlace, jsonText, VeladisError, visibleText } from "../../cor
 import {
   auditChanges,
   auditPlant,
+  type ChangeFinding,
   calendarDay,
   dueChecks,
   judgeRoute,
-  type ChangeFinding,
   type PlantChange,
   type PlantFinding,
   parseChanges,
@@ -76,7 +76,11 @@ class Told {
   /** Readings of a route that were refused. */
   readings(file: string, all: readonly RefusedReading[]): void {
     for (const { line, tag, column, code, message, expected, received, didYouMean } of all) {
-      const error = new VeladisError(code as VeladisError["code"], { expected, received, ...(didYouMean && { didYouMean }) });
+      const error = new VeladisError(code as VeladisError["code"], {
+        expected,
+        received,
+        ...(didYouMean && { didYouMean }),
+      });
       this.io.err(failureText(error, this.json, { file, line }));
       this.refused.push({ file: basename(file), line, tag, code, message, ...(column !== undefined && { column }) });
     }
@@ -165,10 +169,20 @@ export async function printReport(given: GivenReport, io: Io): Promise<number> {
     const [last, before] = [routes.at(-1), routes.at(-2)];
     const choice = schemes === undefined ? {} : { schemes };
     const route = last && judgeRoute(plant, last.route, { ...choice, ...(before && { before: before.route }) });
-    if (route !== undefined) told.readings(texts.at(-1) as string, route.refused.filter(({ list }) => list === "route"));
-    if (route !== undefined) told.readings(texts.at(-2) as string, route.refused.filter(({ list }) => list === "before"));
+    if (route !== undefined)
+      told.readings(
+        texts.at(-1) as string,
+        route.refused.filter(({ list }) => list === "route"),
+      );
+    if (route !== undefined)
+      told.readings(
+        texts.at(-2) as string,
+        route.refused.filter(({ list }) => list === "before"),
+      );
     const audit = auditPlant(plant, { on, ...choice });
-    const findings = [...audit.findings, ...(changes === undefined ? [] : auditChanges(plant, changes, { on }))].map(ofFinding);
+    const findings = [...audit.findings, ...(changes === undefined ? [] : auditChanges(plant, changes, { on }))].map(
+      ofFinding,
+    );
     const standings = standingsOf({ plant, route, findings, due: dueChecks(plant, { on }) });
     const drawn = historiesOfRoutes(routes.map((one) => one.route));
     const head: ReportHead = {
@@ -196,7 +210,13 @@ export async function printReport(given: GivenReport, io: Io): Promise<number> {
     await folder.commit();
     const count = (gravity: string): number => findings.filter((one) => one.gravity === gravity).length;
     const counts = { errors: count("error"), warnings: count("warning"), notes: count("note") };
-    const answer = { folder: out, index: join(out, INDEX), pages: written, machines: standings.length, findings: counts };
+    const answer = {
+      folder: out,
+      index: join(out, INDEX),
+      pages: written,
+      machines: standings.length,
+      findings: counts,
+    };
     await io.out(json ? `${jsonText({ ...answer, refused: told.refused })}\n` : writtenText(answer));
     if (told.refused.length > 0 && !values["keep-going"]) return exitCodes.refused;
     return isFailed(values["fail-on"], findings) ? exitCodes.reached : exitCodes.done;

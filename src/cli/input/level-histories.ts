@@ -79,7 +79,10 @@ export async function levelHistories(path: string, written: WrittenAs): Promise<
     throw new VeladisError("missing-fact", { expected: `${expected} in ${file}`, received });
   };
   if (columns.length === 0) {
-    lacking("a column of levels whose heading says unit and detector, such as velocity (mm/s rms)", headings.join(", "));
+    lacking(
+      "a column of levels whose heading says unit and detector, such as velocity (mm/s rms)",
+      headings.join(", "),
+    );
   }
   if (rows.rows === 0) lacking("a time and a level in a row below the header", "none");
   const { times: seconds, begins } = times.read();
@@ -93,9 +96,15 @@ export async function levelHistories(path: string, written: WrittenAs): Promise<
     times: isDate ? at.map((one) => new Date(one * 1000)) : at,
     levels,
     notes: [
-      ...(noTime.rows > 0 ? [`${file}: ${rowsText(noTime.rows)} left out, without a time or torn (${linesText(noTime)}).`] : []),
-      ...(bad.rows > 0 ? [`${file}: ${rowsText(bad.rows)} without a level of zero or more, drawn as a gap (${linesText(bad)}).`] : []),
-      ...(others.length > 0 ? [`${file}: not drawn, since the heading says no unit and detector: ${others.join(", ")}.`] : []),
+      ...(noTime.rows > 0
+        ? [`${file}: ${rowsText(noTime.rows)} left out, without a time or torn (${linesText(noTime)}).`]
+        : []),
+      ...(bad.rows > 0
+        ? [`${file}: ${rowsText(bad.rows)} without a level of zero or more, drawn as a gap (${linesText(bad)}).`]
+        : []),
+      ...(others.length > 0
+        ? [`${file}: not drawn, since the heading says no unit and detector: ${others.join(", ")}.`]
+        : []),
     ],
   }));
 }

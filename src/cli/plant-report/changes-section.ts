@@ -22,9 +22,5 @@ export function changesSection({ changes }: MachineReport): Markup | undefined {
       `${one.who}${one.approvedBy === undefined ? ", approved by nobody" : `, approved by ${one.approvedBy}`}`,
       [one.until && `until ${one.until}`, one.putBack && `put back ${one.putBack}`].filter(Boolean).join(", "),
     ]);
-  return section(
-    "changes",
-    "Record of changes",
-    table("Changes and bypasses, the last first", titles, rows, ["date"]),
-  );
+  return section("changes", "Record of changes", table("Changes and bypasses, the last first", titles, rows, ["date"]));
 }

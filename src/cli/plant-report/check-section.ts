@@ -11,7 +11,11 @@ import { NARROW } from "./reading-section";
 const titles = ["check", "known", "showed", "error", "tolerance", "verdict"];
 
 /** The last check against a known vibration: errors against tolerance, and what they mean for the readings since. */
-export function checkSection({ checks, checkNotes, machine, due }: MachineReport, charts: PageCharts, sources: CitedSources): Markup | undefined {
+export function checkSection(
+  { checks, checkNotes, machine, due }: MachineReport,
+  charts: PageCharts,
+  sources: CitedSources,
+): Markup | undefined {
   const { check } = machine;
   const when = check && `On ${check.date}${check.by === undefined ? "" : `, by ${check.by}`}. `;
   const rows = checks.map(({ name, check: one }) => [

@@ -45,7 +45,12 @@ function nameplateRows({ machine, startUp, coastDown }: PlantMachine): Row[] {
   const { assumedFacts, notUnderstood, type, ...given } = machine;
   return [
     ["kind", type],
-    ...Object.entries(given).map(([key, value]): Row => [spaced(key), value === undefined ? undefined : key === "speed" ? speedText(value) : factText(value)]),
+    ...Object.entries(given).map(
+      ([key, value]): Row => [
+        spaced(key),
+        value === undefined ? undefined : key === "speed" ? speedText(value) : factText(value),
+      ],
+    ),
     ["starts up in", seconds(startUp)],
     ["coasts down in", seconds(coastDown)],
   ];
@@ -61,7 +66,8 @@ function measurementRows({ sensor, loop, band }: PlantMachine): Row[] {
 }
 
 function deviceRows({ alarm, alarmDelay, trip, tripDelay, settings, device }: PlantMachine): Row[] {
-  const { hysteresis, offDelay, startInhibit, multiplier, timerResets, latching, contact, coil, sensorFault } = settings;
+  const { hysteresis, offDelay, startInhibit, multiplier, timerResets, latching, contact, coil, sensorFault } =
+    settings;
   return [
     ["alarm", alarm && format(alarm)],
     ["alarm delay", seconds(alarmDelay)],

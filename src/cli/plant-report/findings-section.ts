@@ -4,7 +4,10 @@ import type { MachineReport } from "./machine-report";
 import { type Markup, markup } from "./markup";
 
 /** The open findings, the gravest first: what, why, what would mend it, and where the rule is from. */
-export function findingsSection({ findings, unanswered, notChecked }: MachineReport, sources: CitedSources): Markup | undefined {
+export function findingsSection(
+  { findings, unanswered, notChecked }: MachineReport,
+  sources: CitedSources,
+): Markup | undefined {
   const rows = findings.map(
     ({ gravity, what, why, mend, source }) => markup`<li class="finding ${gravity}">
 <p class="what"><span class="level">${gravity}</span> ${what}</p>

@@ -47,10 +47,34 @@ export function indexPage(head: ReportHead, rows: readonly IndexRow[]): string {
   const { name, on, from, refused, strangers } = head;
   const count = (is: (one: IndexRow) => boolean): number => rows.filter(is).length;
   const told = [
-    [many(count(({ points: [worst] }) => worst !== undefined && zoneStep(worst) === 3), "machine"), "in the worst zone"],
-    [many(count((one) => countsOf(one).error > 0), "machine"), "with an error in the list"],
-    [many(count(({ due }) => due.isDue), "device"), "to be checked"],
-    [many(count(({ points }) => points.length === 0), "machine"), "not read"],
+    [
+      many(
+        count(({ points: [worst] }) => worst !== undefined && zoneStep(worst) === 3),
+        "machine",
+      ),
+      "in the worst zone",
+    ],
+    [
+      many(
+        count((one) => countsOf(one).error > 0),
+        "machine",
+      ),
+      "with an error in the list",
+    ],
+    [
+      many(
+        count(({ due }) => due.isDue),
+        "device",
+      ),
+      "to be checked",
+    ],
+    [
+      many(
+        count(({ points }) => points.length === 0),
+        "machine",
+      ),
+      "not read",
+    ],
     [many(new Set(refused.map(({ line }) => line)).size, "row"), "refused: no answer for them"],
   ] as const;
   const unread = rows.filter(({ points }) => points.length === 0).map(({ machine }) => machine.tag);
@@ -62,18 +86,24 @@ ${told.map(([many, what]) => markup`<li><strong>${many}</strong> ${what}</li>\n`
 </header>
 <main>
 ${cautionsBox()}${section(
-    "refused",
-    "Refused rows",
-    refused.length === 0
-      ? undefined
-      : table(
-          "What could not be read: no verdict is given for these",
-          ["file", "line", "tag", "column", "why"],
-          refused.map(({ file, line, tag, column, message }) => [file, line === 0 ? "" : `${line}`, tag, column ?? "the row", message]),
-          ["line"],
-        ),
-    bullets(strangers),
-  )}<section id="machines">
+  "refused",
+  "Refused rows",
+  refused.length === 0
+    ? undefined
+    : table(
+        "What could not be read: no verdict is given for these",
+        ["file", "line", "tag", "column", "why"],
+        refused.map(({ file, line, tag, column, message }) => [
+          file,
+          line === 0 ? "" : `${line}`,
+          tag,
+          column ?? "the row",
+          message,
+        ]),
+        ["line"],
+      ),
+  bullets(strangers),
+)}<section id="machines">
 <h2>Machines</h2>
 <p class="aside">${ORDER}</p>
 <p class="count">${many(rows.length, "machine")}</p>

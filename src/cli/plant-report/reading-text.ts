@@ -1,5 +1,5 @@
-import { format, significant } from "../../reading/index";
 import type { RouteChange } from "../../plant/index";
+import { format, significant } from "../../reading/index";
 import type { ReadPoint } from "./machine-report";
 
 /** A reading of a route as it was read, in few digits. */
@@ -26,8 +26,7 @@ function changeWords(change: RouteChange | null, since: string, as: string): str
 
 /** How a reading has changed since the baseline and since the route before. */
 export function changesWords({ verdict: { sinceBaseline, sinceLast }, basis: { as } }: ReadPoint): string {
-  return [
-    ...changeWords(sinceBaseline, "the baseline", as),
-    ...changeWords(sinceLast, "the last route", as),
-  ].join("; ");
+  return [...changeWords(sinceBaseline, "the baseline", as), ...changeWords(sinceLast, "the last route", as)].join(
+    "; ",
+  );
 }

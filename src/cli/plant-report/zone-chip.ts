@@ -1,5 +1,5 @@
-import { type Markup, markup } from "./markup";
 import type { ReadPoint } from "./machine-report";
+import { type Markup, markup } from "./markup";
 
 /** How far the worst possible zone of a reading is from the best, from 0 to 3, by its place among those there are. */
 export function zoneStep({ verdict: { worst }, basis: { zones } }: ReadPoint): number {

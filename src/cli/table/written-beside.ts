@@ -29,7 +29,8 @@ export async function removeLeftovers(place: string): Promise<void> {
   const begun = `.${basename(place)}.${host()}-`;
   for (const name of await readdir(dirname(place))) {
     const left = name.startsWith(begun) ? /^(\d+)-[0-9a-f]+\.part$/.exec(name.slice(begun.length)) : null;
-    if (left !== null && !isAlive(Number(left[1]))) await rm(join(dirname(place), name), { force: true, recursive: true });
+    if (left !== null && !isAlive(Number(left[1])))
+      await rm(join(dirname(place), name), { force: true, recursive: true });
   }
 }
 

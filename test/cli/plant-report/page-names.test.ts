@@ -22,25 +22,40 @@ it("do not change with the order of the list, but of a tag that stands there twi
   expect(new Set(twice).size).toBe(2);
 });
 
-it.each(["../../etc/passwd", "..", "/", "\\\\host\\share", "C:\\x", "a\0b", "%2e%2e", ".hidden", "con", "NUL", "com1", "index", "", "ü"])(
-  "of %j lead nowhere else",
-  (tag) => {
-    const [name] = pageNames([tag], ["index"]);
-    expect(name).toMatch(/^[a-z0-9]+(?:-[a-z0-9]+)*\.html$/);
-    expect(name).not.toMatch(/^(?:con|nul|com1|index)\.html$/);
-  },
-);
+it.each([
+  "../../etc/passwd",
+  "..",
+  "/",
+  "\\\\host\\share",
+  "C:\\x",
+  "a\0b",
+  "%2e%2e",
+  ".hidden",
+  "con",
+  "NUL",
+  "com1",
+  "index",
+  "",
+  "ü",
+])("of %j lead nowhere else", (tag) => {
+  const [name] = pageNames([tag], ["index"]);
+  expect(name).toMatch(/^[a-z0-9]+(?:-[a-z0-9]+)*\.html$/);
+  expect(name).not.toMatch(/^(?:con|nul|com1|index)\.html$/);
+});
 
 it("are one a tag, short, of plain letters, and never that of the index", () => {
   fc.assert(
-    fc.property(fc.array(fc.oneof(fc.string({ unit: "binary" }), fc.constantFrom("a", "A", "index", "con", "a-b", "a b"))), (tags) => {
-      const names = pageNames(tags, ["index"]);
-      expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(tags.length);
-      for (const name of names) {
-        expect(name).toMatch(/^[a-z0-9]+(?:-[a-z0-9]+)*\.html$/);
-        expect(name.length).toBeLessThan(100);
-        expect(name).not.toBe("index.html");
-      }
-    }),
+    fc.property(
+      fc.array(fc.oneof(fc.string({ unit: "binary" }), fc.constantFrom("a", "A", "index", "con", "a-b", "a b"))),
+      (tags) => {
+        const names = pageNames(tags, ["index"]);
+        expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(tags.length);
+        for (const name of names) {
+          expect(name).toMatch(/^[a-z0-9]+(?:-[a-z0-9]+)*\.html$/);
+          expect(name.length).toBeLessThan(100);
+          expect(name).not.toBe("index.html");
+        }
+      },
+    ),
   );
 });

@@ -37,7 +37,11 @@ it("writes a page for each machine and an index, and says where", async () => {
 
 it("judges the last route, and draws those before it as history", async () => {
   const row = (date: string, level: string) => `tag;point;reading;date\nPU-01;DE-H;${level} mm/s rms;${date}\n`;
-  const routes = [put("r1.csv", row("2026-09-07", "2,1")), put("r2.csv", row("2026-10-05", "2,6")), put("r3.csv", row("2026-11-02", "6,2"))];
+  const routes = [
+    put("r1.csv", row("2026-09-07", "2,1")),
+    put("r2.csv", row("2026-10-05", "2,6")),
+    put("r3.csv", row("2026-11-02", "6,2")),
+  ];
   expect((await report(...routes)).code).toBe(0);
   const page = readFileSync(at("out/pu-01.html"), "utf8");
   expect(page).toContain("6.20 mm/s rms: zone C");
@@ -80,7 +84,11 @@ it.each([
   ["a list that is not there", ["nowhere.csv", "--out", "out"], /unreadable/],
   ["no folder", ["plant.csv"], /--out/],
   ["a day that no calendar has", ["plant.csv", "--out", "out", "--on", "2026-02-30"], /a day of the calendar/],
-  ["a history of a tag that the list does not have", ["plant.csv", "--out", "out", "--history", "XX=plant.csv"], /TAG=file/],
+  [
+    "a history of a tag that the list does not have",
+    ["plant.csv", "--out", "out", "--history", "XX=plant.csv"],
+    /TAG=file/,
+  ],
   ["the folder that the list stands in", ["plant.csv", "--out", ".", "--replace"], /none of the files read/],
 ])("refuses %s, and leaves nothing", async (_, args, why) => {
   const [list, ...more] = args.map((one) => (/^(?:plant\.csv|nowhere\.csv|out|\.)$/.test(one) ? at(one) : one));

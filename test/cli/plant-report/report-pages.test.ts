@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { CitedSources } from "../../../src/cli/plant-report/cited-sources";
-import { INDEX, reportPages } from "../../../src/cli/plant-report/report-pages";
 import { reportOfMachine } from "../../../src/cli/plant-report/report-of-machine";
+import { INDEX, reportPages } from "../../../src/cli/plant-report/report-pages";
 import { standingsOf } from "../../../src/cli/plant-report/standings-of";
 import { cautions } from "../../../src/core/index";
 import { auditPlant, dueChecks, judgeRoute, parsePlant, type RouteReading } from "../../../src/plant/index";
@@ -9,7 +9,26 @@ import { auditPlant, dueChecks, judgeRoute, parsePlant, type RouteReading } from
 const on = "2026-11-20";
 const EVIL = `"><script>alert(1)</script><img src=x onerror=alert(2)>'&\u202e`;
 
-const heading = ["tag", "kind", "power", "speed", "support", "place", "nameplate", "alarm", "trip", "baseline", "known", "check date", "as found", "as left", "tolerance", "interval months", "description", "remarks of ours"];
+const heading = [
+  "tag",
+  "kind",
+  "power",
+  "speed",
+  "support",
+  "place",
+  "nameplate",
+  "alarm",
+  "trip",
+  "baseline",
+  "known",
+  "check date",
+  "as found",
+  "as left",
+  "tolerance",
+  "interval months",
+  "description",
+  "remarks of ours",
+];
 const pump = ["pump", "90 kW", "2980 r/min", "rigid", "housing", "category II in service"];
 const check = ["8 mm/s rms at 2400 r/min", "2026-03-10", "7.3 mm/s rms", "7.9 mm/s rms", "5 %", "12"];
 const rows = [
@@ -38,7 +57,17 @@ async function pagesOf(given: readonly (readonly string[])[] = rows, read = rout
   const made = reportPages(head, standings, async (one) =>
     reportOfMachine(one, {
       ...beside,
-      histories: [{ name: EVIL, as: "mm/s rms", readings: [{ time: 0, reading: 2 }, { time: 9, reading: 3 }], notes: [EVIL] }],
+      histories: [
+        {
+          name: EVIL,
+          as: "mm/s rms",
+          readings: [
+            { time: 0, reading: 2 },
+            { time: 9, reading: 3 },
+          ],
+          notes: [EVIL],
+        },
+      ],
     }),
   );
   for await (const { name, text } of made) pages.set(name, text);
@@ -133,6 +162,10 @@ it("are the same each time", async () => {
 it("cite a source once, however often it is named", () => {
   const sources = new CitedSources();
   const memory = { title: "a book", provenance: "memory" } as const;
-  expect([sources.cite(memory), sources.cite("a rule"), sources.cite({ ...memory })].map(({ text }) => /\[\d\]/.exec(text)?.[0])).toEqual(["[1]", "[2]", "[1]"]);
+  expect(
+    [sources.cite(memory), sources.cite("a rule"), sources.cite({ ...memory })].map(
+      ({ text }) => /\[\d\]/.exec(text)?.[0],
+    ),
+  ).toEqual(["[1]", "[2]", "[1]"]);
   expect(sources.section()?.text).toContain("from memory");
 });
