@@ -56,13 +56,13 @@ export interface ReportHistory {
 }
 
 /** A check of the device, as found or as left. */
-export interface ReportCheck {
+interface ReportCheck {
   readonly name: "as found" | "as left";
   readonly check: KnownCheckResult;
 }
 
 /** A limit of a machine, without a reading. */
-export interface ReportLimit {
+interface ReportLimit {
   readonly name: string;
   readonly level: string;
   readonly source: Source;
