@@ -88,8 +88,16 @@ class Told {
 }
 
 /** What was written, in words. */
-function writtenText({ index, machines, findings }: { index: string; machines: number; findings: object }): string {
-  const found = Object.entries(findings).map(([what, count]) => `${count} ${what}`);
+function writtenText({
+  index,
+  machines,
+  findings,
+}: {
+  index: string;
+  machines: number;
+  findings: Readonly<Record<string, number>>;
+}): string {
+  const found = Object.entries(findings).map(([what, count]) => counted(count, what.replace(/s$/, "")));
   return `${visibleText(`${counted(machines, "machine")}, ${found.join(", ")}: ${index}`)}\n${cautionsText()}`;
 }
 
