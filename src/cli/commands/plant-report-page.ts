@@ -9,8 +9,8 @@ export const plantReportPage = {
   usage: "veladis plant report <list> [<route> ...] --out <folder>",
   does: "Writes a folder with a page for each machine (open findings, last reading on its zones, limits with grade and source, setpoints as set and as proposed, history, last check, record of changes, nameplate) and an index of all, the worst first. Each page stands alone: it asks for nothing elsewhere, is read without script, and prints on A4. The last route is judged; those before it are history.",
   examples: [
-    "veladis plant report docs/examples/route-plant.csv docs/examples/route-april.csv --out plant-pages",
-    "veladis plant report docs/examples/route-plant.csv docs/examples/route-march.csv \\\n    docs/examples/route-april.csv --on 2026-04-20 --out plant-pages --replace",
+    "veladis plant report route-plant.csv route-april.csv --out plant-pages",
+    "veladis plant report route-plant.csv route-march.csv \\\n    route-april.csv --on 2026-04-20 --out plant-pages --replace",
   ],
   texts: { what: "the list, and behind it the routes in the order of their days" },
   options: {
