@@ -44,6 +44,7 @@ const commandFloors: Record<string, number> = {
   print: 1,
   options: 2,
   parquet: 2,
+  "plant-report": 3,
   record: 3,
   table: 3,
   commands: 4,

@@ -2,7 +2,7 @@ import { knownText, type Source, sourceText } from "../core/index";
 import { AS_STATED, type Proposal, type Reason } from "../setpoints/index";
 
 /** A source as a sheet cites it, with how it is known. */
-function citedText(source: Source): string {
+export function citedText(source: Source): string {
   const { title, where, provenance, page, note, disputed } = source;
   if (provenance === "confirmed") return sourceText(source);
   const own = title === "common practice, no source" || note === AS_STATED;

@@ -1,5 +1,5 @@
 export { checkRemarks, linearityRemarks, pairRemarks, severalRemarks } from "./check-remarks";
-export { proposalCitations } from "./citations";
+export { citedText, proposalCitations } from "./citations";
 export { confirmationSheet } from "./confirmation-sheet";
 export { setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";

@@ -57,6 +57,9 @@ beforeAll(async () => {
   copyFileSync(`${root}/docs/examples/drive-rule.json`, join(folder, "site-rule.json"));
   copyFileSync(`${root}/docs/examples/machines.csv`, join(folder, "machines.csv"));
   copyFileSync(`${root}/docs/examples/iso-10816-7-2009.csv`, join(folder, "iso-10816-7-2009.csv"));
+  for (const name of ["route-plant.csv", "route-march.csv", "route-april.csv"]) {
+    copyFileSync(`${root}/docs/examples/${name}`, join(folder, name));
+  }
   writeFileSync(join(folder, "route.txt"), "ID fan 1: 4.1 mm/s rms\n");
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

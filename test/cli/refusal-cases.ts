@@ -4,6 +4,7 @@ import { join } from "node:path";
 import type { veladis as run } from "./in-process";
 import { workbook } from "./made-workbook";
 import { plantRefusals } from "./plant-refusals";
+import { plantReportCases } from "./plant-report-cases";
 
 /** Where the files of the cases stand; whoever imports them removes it. */
 export const folder = mkdtempSync(join(tmpdir(), "wording-"));
@@ -382,6 +383,7 @@ const cases: readonly Case[] = [
   [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--fail-from|C`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|screw compressor|--scheme|compressor-handbook-rule|--fail-from|C`],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.gif"], ["judge 4.1 mm/s rms|--machine|pump 90 kW category II|--replace"], ["judge DE-H 3.1, DE-V 2.2 mm/s rms|--machine|pump 90 kW category II|--chart|verdict.svg"],
   ["judge --machine|pump 90 kW category II|--chart|verdict.svg", "4.1 mm/s rms\n"], [`${simulate}|--delay|1,2|--chart|history.svg`, "time,level\n0,4\n1,5\n"], [`judge 4.1 mm/s rms|--machine|pump 90 kW category II|--chart|${folder}/no/verdict.svg`],
+  ...plantReportCases(folder),
 ];
 
 /** What the command prints of each case, with what it was given. */

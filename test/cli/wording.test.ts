@@ -26,7 +26,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 /** Where a place in the sources is reached by a fault of the computer alone: no room, no leave, a package missing. */
 const faults = [
   ...["open-file", "plain-file", "standard-input"].map((name) => `src/cli/input/${name}.ts`),
-  ...["run-table", "whole-file"].map((name) => `src/cli/table/${name}.ts`),
+  ...["run-table", "whole-file", "whole-folder"].map((name) => `src/cli/table/${name}.ts`),
   // without the package that writes Parquet
   "src/cli/print/limit-file.ts:25",
   // without the package that draws PNG, and without fonts

@@ -28,6 +28,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   balance: async () => (await import("./balance")).printBalance,
   resolution: async () => (await import("./resolution")).printResolution,
   sum: async () => (await import("./sum")).printSum,
+  "plant report": async () => (await import("./plant-report")).printReport,
   "plant judge": async () => (await import("./plant-judge")).printRoute,
   "plant setpoints": async () => (await import("./plant-setpoints")).printSchedule,
   "plant audit": async () => (await import("./plant-audit")).auditList,

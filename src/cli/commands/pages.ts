@@ -23,6 +23,7 @@ export const pages = {
   balance: async () => (await import("./balance-page")).balancePage,
   resolution: async () => (await import("./resolution-page")).resolutionPage,
   sum: async () => (await import("./sum-page")).sumPage,
+  "plant report": async () => (await import("./plant-report-page")).plantReportPage,
   "plant judge": async () => (await import("./plant-judge-page")).plantJudgePage,
   "plant setpoints": async () => (await import("./plant-setpoints-page")).plantSetpointsPage,
   "plant audit": async () => (await import("./plant-audit-page")).plantAuditPage,

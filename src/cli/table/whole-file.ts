@@ -1,9 +1,8 @@
-import { createHash, randomBytes } from "node:crypto";
-import { constants, rmSync } from "node:fs";
-import { type FileHandle, link, lstat, open, readdir, realpath, rename, rm } from "node:fs/promises";
-import { hostname } from "node:os";
+import { constants } from "node:fs";
+import { type FileHandle, link, lstat, open, realpath, rename, rm } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { shown, VeladisError, type VeladisErrorCode } from "../../core/index";
+import { besideName, removedAtExit, removeLeftovers } from "./written-beside";
 
 /** A file that is there whole or not at all: written beside its place, moved there at the end. */
 export interface WholeFile {
@@ -49,46 +48,6 @@ async function placeOf(path: string, replace: boolean): Promise<Place> {
   return { path: place, mode: found.mode & 0o777 };
 }
 
-function isAlive(process_: number): boolean {
-  try {
-    process.kill(process_, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "EPERM";
-  }
-}
-
-/** Stands for this computer in a name: the processes of another, on a shared disk, cannot be asked for. */
-function host(): string {
-  return createHash("sha256").update(hostname()).digest("hex").slice(0, 8);
-}
-
-/** Removes what runs on this computer that were killed have left beside the place. */
-async function removeLeftovers(place: string): Promise<void> {
-  const begun = `.${basename(place)}.${host()}-`;
-  for (const name of await readdir(dirname(place))) {
-    const left = name.startsWith(begun) ? /^(\d+)-[0-9a-f]+\.part$/.exec(name.slice(begun.length)) : null;
-    if (left !== null && !isAlive(Number(left[1]))) await rm(join(dirname(place), name), { force: true });
-  }
-}
-
-const SIGNALS = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
-
-/** Removes a file when the process ends before its time, by itself or by a signal; gives what calls that off. */
-function removedAtExit(path: string): () => void {
-  const remove = (): void => rmSync(path, { force: true });
-  const interrupted = (signal: NodeJS.Signals): void => {
-    remove();
-    process.kill(process.pid, signal);
-  };
-  for (const signal of SIGNALS) process.once(signal, interrupted);
-  process.once("exit", remove);
-  return () => {
-    for (const signal of SIGNALS) process.removeListener(signal, interrupted);
-    process.removeListener("exit", remove);
-  };
-}
-
 /** Moves a file to a place where none stands; where the disk has no links, a file that came meanwhile may be lost. */
 async function moveToFree(from: string, to: string): Promise<void> {
   try {
@@ -118,8 +77,7 @@ export async function wholeFile(
   const { path: place, mode } = await placeOf(path, replace);
   await requireNoInput(place, path, inputs);
   await removeLeftovers(place).catch(() => undefined);
-  const unique = `${host()}-${process.pid}-${randomBytes(8).toString("hex")}`;
-  const beside = join(dirname(place), `.${basename(place)}.${unique}.part`);
+  const beside = besideName(place);
   // before it is there, since a signal may come as soon as it is
   const spared = removedAtExit(beside);
   const handle: FileHandle = await open(beside, ANEW, mode === undefined ? 0o666 : 0o600).catch(

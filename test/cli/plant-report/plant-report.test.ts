@@ -1,0 +1,99 @@
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, it } from "vitest";
+import { veladis } from "../in-process";
+
+let folder = "";
+const at = (name: string): string => join(folder, name);
+const put = (name: string, text: string): string => {
+  writeFileSync(at(name), text);
+  return at(name);
+};
+
+const PLANT = `tag;kind;power;speed;nameplate;alarm;trip;baseline
+PU-01;pump;90 kW;2980 r/min;category II in service;2,4 mm/s rms;5 mm/s rms;1,8 mm/s rms
+PU-02;pump;90 kW;2980 r/min;category II in service;2,4 mm/s rms;5 mm/s rms;1,8 mm/s rms
+`;
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "veladis-report-"));
+  put("plant.csv", PLANT);
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+const report = (...more: string[]) =>
+  veladis(["plant", "report", at("plant.csv"), ...more, "--out", at("out"), "--on", "2026-11-20", "--decimal-comma"]);
+
+it("writes a page for each machine and an index, and says where", async () => {
+  const { out, code } = await report();
+  expect(code).toBe(0);
+  expect(out).toContain(`2 machines`);
+  expect(out).toContain(at("out/index.html"));
+  expect(out).toContain("Never defeat a trip.");
+  expect(readdirSync(at("out")).sort()).toEqual(["index.html", "pu-01.html", "pu-02.html"]);
+  expect(readFileSync(at("out/index.html"), "utf8")).toContain("No machine was read");
+});
+
+it("judges the last route, and draws those before it as history", async () => {
+  const row = (date: string, level: string) => `tag;point;reading;date\nPU-01;DE-H;${level} mm/s rms;${date}\n`;
+  const routes = [
+    put("r1.csv", row("2026-09-07", "2,1")),
+    put("r2.csv", row("2026-10-05", "2,6")),
+    put("r3.csv", row("2026-11-02", "6,2")),
+  ];
+  expect((await report(...routes)).code).toBe(0);
+  const page = readFileSync(at("out/pu-01.html"), "utf8");
+  expect(page).toContain("6.20 mm/s rms: zone C");
+  expect(page).toContain("3 readings in mm/s rms from 2026-09-07 to 2026-11-02");
+  expect(page).toContain("since the last route of 2.60 mm/s rms on 2026-10-05");
+  expect(readFileSync(at("out/index.html"), "utf8")).toContain("No reading on the route: PU-02.");
+});
+
+it("draws histories of a folder, and names what of them it left out", async () => {
+  put("PU-02.csv", "time;DE velocity (mm/s rms);temperature\n2026-01-05;2,1;40\n2026-02-05;;41\n2026-03-05;2,4;41\n");
+  const made = await report("--history", `PU-02=${at("PU-02.csv")}`);
+  expect(made.code).toBe(0);
+  const page = readFileSync(at("out/pu-02.html"), "utf8");
+  expect(page).toContain("2 readings in mm/s rms from 2026-01-05 to 2026-03-05");
+  expect(page).toContain("1 row without a level of zero or more, drawn as a gap (line 3)");
+  expect(page).toContain("not drawn, since the heading says no unit and detector: temperature");
+});
+
+it("answers the rest where rows, readings or a history are refused, and exits 2 but with --keep-going", async () => {
+  put("plant.csv", `${PLANT}PU-03;pump;90 kW;2980 r/min;category II in service;2,4;5 mm/s rms;1,8 mm/s rms\n`);
+  const route = put("r.csv", "tag;reading\nPU-01;3 mm/s rms\nKW-99;3 mm/s rms\nPU-02;fast\n");
+  const history = put("h.csv", "time;level\n2026-01-05;3\n");
+  const { code, err } = await report(route, "--history", `PU-01=${history}`);
+  expect(code).toBe(2);
+  expect(err).toMatch(/line 4, PU-03, column alarm: missing-unit/);
+  expect(err).toMatch(/r\.csv, line 3: unknown-option/);
+  const index = readFileSync(at("out/index.html"), "utf8");
+  for (const told of ["PU-03", "KW-99", "h.csv"]) expect(index).toContain(told);
+  expect(existsSync(at("out/pu-03.html"))).toBe(false);
+  expect((await report(route, "--history", `PU-01=${history}`, "--replace", "--keep-going")).code).toBe(0);
+});
+
+it("exits 1 by --fail-on, and tells as JSON what was written", async () => {
+  const { code, out } = await report("--fail-on", "warning", "--json");
+  expect(code).toBe(1);
+  expect(JSON.parse(out)).toMatchObject({ pages: 3, machines: 2, refused: [] });
+});
+
+it.each([
+  ["a list that is not there", ["nowhere.csv", "--out", "out"], /unreadable/],
+  ["no folder", ["plant.csv"], /--out/],
+  ["a day that no calendar has", ["plant.csv", "--out", "out", "--on", "2026-02-30"], /a day of the calendar/],
+  [
+    "a history of a tag that the list does not have",
+    ["plant.csv", "--out", "out", "--history", "XX=plant.csv"],
+    /TAG=file/,
+  ],
+  ["the folder that the list stands in", ["plant.csv", "--out", ".", "--replace"], /none of the files read/],
+])("refuses %s, and leaves nothing", async (_, args, why) => {
+  const [list, ...more] = args.map((one) => (/^(?:plant\.csv|nowhere\.csv|out|\.)$/.test(one) ? at(one) : one));
+  const { code, err } = await veladis(["plant", "report", list as string, ...more, "--decimal-comma"]);
+  expect(code).toBe(2);
+  expect(err).toMatch(why);
+  expect(readdirSync(folder)).toEqual(["plant.csv"]);
+});
