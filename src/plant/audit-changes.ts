@@ -1,4 +1,4 @@
-import { counted, requireGiven, requireKnownOptions, withParameters } from "../core/index";
+import { counted, inPlace, requireGiven, requireKnownOptions, withParameters } from "../core/index";
 import { daysBetween, requireDay } from "./calendar";
 import { type ChangeChain, type ChangeEnd, changeChain, changesBySetting } from "./change-chain";
 import { type ChangeFinding, cellWords, changeFinding, entryWords } from "./change-finding";
@@ -180,7 +180,9 @@ export function auditChanges(
     requireChanges(changes);
     const machines = machinesByTag(plant, "plant");
     const was =
-      before === undefined ? new Map<string, readonly PlantMachine[]>() : machinesByTag(before, "options.before");
+      before === undefined
+        ? new Map<string, readonly PlantMachine[]>()
+        : inPlace({ parameter: "options", option: "before" }, () => machinesByTag(before, "options.before"));
     const refused = new Set(plant.refused.map(({ tag }) => tag));
     const found: ChangeFinding[] = [];
     for (const change of changes) {

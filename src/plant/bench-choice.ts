@@ -1,4 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
+import { inPlace } from "../core/index";
 import { type Amplitude, amplitudeIn, significant, wholeSteps } from "../reading/index";
 import { type Shaker, shakerReach } from "../verification/index";
 import { levelWithin } from "./bench-level";
@@ -89,7 +90,7 @@ export function benchCandidate(
   if (ability === undefined) return undefined;
   const windows = new Map<PlantMachine, BenchWindow | NoWindow>();
   for (const machine of machines) {
-    const window = benchWindow(machine, hertz);
+    const window = inPlace({ parameter: "plant" }, () => benchWindow(machine, hertz));
     windows.set(machine, "why" in window ? window : reached(window, hertz, ability));
   }
   return {

@@ -1,5 +1,13 @@
 import { convertAmplitude } from "../amplitude/index";
-import { cautions, requireGiven, requireKnownOptions, requireList, type Source, withParameters } from "../core/index";
+import {
+  cautions,
+  inPlace,
+  requireGiven,
+  requireKnownOptions,
+  requireList,
+  type Source,
+  withParameters,
+} from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, amplitudeIn } from "../reading/index";
 import { COMMON_PRACTICE } from "../setpoints/index";
@@ -88,7 +96,7 @@ function frequenciesOf(given: readonly Frequency[] | undefined, shaker: Shaker, 
   const told = given === undefined ? undefined : requireList(given, "a list of frequencies", { option: "frequencies" });
   const own = told ?? shaker.frequencies ?? (lowest === highest ? [shaker.lowest] : undefined);
   const middles = machines.flatMap((machine) => {
-    const middle = middleOfBand(machine);
+    const middle = inPlace({ parameter: "plant" }, () => middleOfBand(machine));
     return middle === undefined ? [] : [Number(middle.toPrecision(2))];
   });
   const all = own?.map((one) => hertzOf(one)) ?? [reference, ...middles];

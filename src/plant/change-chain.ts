@@ -29,7 +29,7 @@ interface Turn {
 }
 
 /** A place at which the entries of a setting do not fit together. */
-export interface ChainBreak {
+interface ChainBreak {
   readonly change: PlantChange;
   readonly on: CalendarDay;
   /** What stood there before by the record. */

@@ -1,6 +1,6 @@
 import { cached, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
-import { requireDay } from "./require-day";
+import { knownDay } from "./known-day";
 import type { RouteMachine } from "./route-basis";
 import { type RouteReading, routeAmplitude } from "./route-reading";
 
@@ -32,7 +32,7 @@ export function earlierReadings(
     try {
       const machine = find(row.tag);
       if (machine instanceof VeladisError) throw machine;
-      if (row.date !== undefined) requireDay(row.date, { option: "date" });
+      if (row.date !== undefined) knownDay(row.date, { option: "date" });
       const amplitude = routeAmplitude(row);
       const key = pointKey(row);
       const known = found.get(key);

@@ -17,7 +17,6 @@ export {
   type LeftOut,
   type RoundOptions,
 } from "./bench-round";
-export { daysBetween, monthsAfter, requireDay } from "./calendar";
 export { calendarDay, type DayOrder } from "./calendar-day";
 export type { CellOptions } from "./cell-readers";
 export { changeCautions } from "./change-cautions";
@@ -36,7 +35,7 @@ export { type LimitsChosenBy, limitsOfRow, machineVerdict } from "./machine-verd
 export { type ChangeCells, changedSettings, changeOfCells, parseChanges } from "./parse-changes";
 export { type PlantOptions, type PlantTable, parsePlant } from "./parse-plant";
 export type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
-export { type PlantHeadings, plantHeadings } from "./plant-headings";
+export { plantHeadings } from "./plant-headings";
 export type { CalendarDay, Plant, PlantMachine, RecordedBaseline, RecordedCheck, RefusedRow } from "./plant-machine";
 export { refusedReading } from "./refused-reading";
 export { type ResultColumn, resultColumns, resultTitles } from "./result-columns";

@@ -3,18 +3,18 @@ import {
   attempt,
   cached,
   cautions,
-  requireGiven,
   requireKnownOptions,
-  requireList,
   VeladisError,
   withParameters,
 } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { type SchemeRef, zoneLevel } from "../severity/index";
 import { type Earlier, earlierReadings, plainPoint, pointKey } from "./earlier-route";
+import { knownDay } from "./known-day";
 import type { Plant } from "./plant-machine";
 import { refusedReading } from "./refused-reading";
-import { requireDay } from "./require-day";
+import { requirePlant } from "./require-plant";
+import { requireSchemes } from "./require-schemes";
 import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
 import { checkedRows } from "./route-rows";
@@ -141,9 +141,8 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       what: "an option of a route",
       form: "options such as { before: [] }",
     });
-    requireGiven(plant, "a plant as parsePlant gives it", { parameter: "plant" });
-    requireList(plant.machines, "the machines of a plant", { parameter: "plant", option: "machines" });
-    requireList(plant.refused, "the refused rows of a plant", { parameter: "plant", option: "refused" });
+    requirePlant(plant);
+    requireSchemes(schemes);
     const rows = checkedRows(route, "route");
     const find = machineByTag(plant, schemes);
     const refused: RefusedReading[] = [];
@@ -178,7 +177,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
     const judged = (row: RouteReading): RouteVerdict => {
       const machine = find(row.tag);
       if (machine instanceof VeladisError) throw machine;
-      if (row.date !== undefined) requireDay(row.date, { option: "date" });
+      if (row.date !== undefined) knownDay(row.date, { option: "date" });
       const reading = routeAmplitude(row);
       const points = lines.get(row.tag) as NonNullable<ReturnType<PointLines["get"]>>;
       const told: RowRead = {

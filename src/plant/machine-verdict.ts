@@ -15,6 +15,8 @@ import {
 } from "../severity/index";
 import { limitsAsScheme } from "./limits-as-scheme";
 import type { PlantMachine } from "./plant-machine";
+import { requireMachine } from "./require-plant";
+import { requireSchemes } from "./require-schemes";
 
 /** What chose the limits of a row: a table that it names, limits that it states, or the nameplate. */
 export type LimitsChosenBy = "table" | "limits" | "nameplate";
@@ -101,6 +103,8 @@ export function ladderBy(
  */
 export function machineVerdict(machine: PlantMachine, reading: ReadingRef, schemes?: readonly SchemeRef[]): Verdict {
   return withParameters({ reading, schemes, machine }, () => {
+    requireMachine(machine);
+    requireSchemes(schemes);
     return verdictBy(machine, limitsOfRow(machine, schemes), reading, schemes);
   });
 }

@@ -1,17 +1,11 @@
-import {
-  cautions,
-  requireGiven,
-  requireKnownOptions,
-  requireList,
-  shown,
-  VeladisError,
-  withParameters,
-} from "../core/index";
+import { cautions, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { fixedHertz, type Proposal, proposeSetpoints, type SetpointWarning } from "../setpoints/index";
 import type { SchemeRef } from "../severity/index";
 import { underCeiling } from "./ceiling-of-list";
 import { type LimitsChosenBy, limitsOfRow } from "./machine-verdict";
 import type { Plant, PlantMachine, RefusedRow } from "./plant-machine";
+import { requirePlant } from "./require-plant";
+import { requireSchemes } from "./require-schemes";
 import { type SetpointChange, setpointChanges } from "./setpoint-change";
 
 /** What {@link scheduleSetpoints} can be told besides the list. */
@@ -176,9 +170,8 @@ export function scheduleSetpoints(plant: Plant, options: ScheduleOptions = {}): 
       what: "an option of a schedule",
       form: "options such as { schemes: [] }",
     });
-    requireGiven(plant, "a plant as parsePlant gives it", { parameter: "plant" });
-    const all = requireList(plant.machines, "the machines of a plant", { parameter: "plant", option: "machines" });
-    const before = requireList(plant.refused, "the refused rows of a plant", { parameter: "plant", option: "refused" });
+    const { machines: all, refused: before } = requirePlant(plant);
+    requireSchemes(schemes);
     const bad = new Set(before.map(({ tag }) => tag));
     const shared = sharedTags(all);
     const found: ScheduledMachine[] = [];

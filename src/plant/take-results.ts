@@ -92,7 +92,7 @@ export function takeResults(plant: Plant, table: PlantTable, options: ResultOpti
         open.push({ line, number: cells.number, tag: cells.tag });
         continue;
       }
-      const taken = attempt(() => resultOfCells(cells, line, plant, told, last));
+      const taken = attempt(() => resultOfCells(cells, line, { plant, options: told, before: last }));
       if (taken.ok) {
         results.push(taken.value);
         last.set(taken.value.tag, taken.value.date);

@@ -121,19 +121,20 @@ function remarksOn({ trip }: PlantMachine, { known }: KnownCheckResult): readonl
   ];
 }
 
+/** What a row of results is read with. */
+interface ResultsSoFar {
+  readonly plant: Plant;
+  readonly options: ResultOptions;
+  /** The day of the last check of each tag, by the rows above. */
+  readonly before: ReadonlyMap<string, CalendarDay>;
+}
+
 /**
  * The result that the cells of a row say.
  *
- * @param before - the day of the last check of each tag, by the rows above
  * @throws {@link VeladisError} for a row that is none, with the heading of the cell
  */
-export function resultOfCells(
-  cells: ResultCells,
-  line: number,
-  plant: Plant,
-  options: ResultOptions,
-  before: ReadonlyMap<string, CalendarDay>,
-): TakenResult {
+export function resultOfCells(cells: ResultCells, line: number, { plant, options, before }: ResultsSoFar): TakenResult {
   for (const title of resultTitles) {
     if (resultColumns[title].needed && cells[title] === "")
       refuse("missing-fact", title, resultColumns[title].says, "nothing");

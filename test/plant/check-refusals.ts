@@ -36,7 +36,7 @@ const result = (cells: Partial<Record<(typeof resultTitles)[number], string>>, o
     ...{ number: "LU-01-2026-12-01", tag: "LU-01", date: on, known: "8 mm/s rms", "as found": "8 mm/s rms" },
     ...{ "as left": "", tolerance: "", by: "shift B", ...cells },
   };
-  resultOfCells(row, 2, of, { on }, new Map());
+  resultOfCells(row, 2, { plant: of, options: { on }, before: new Map() });
 };
 const numbered = (tag: string) => ({ number: `${tag}-2026-12-01`, tag });
 

@@ -1,6 +1,6 @@
 import { judgeRoute, machineVerdict, type PlantMachine, scheduleSetpoints } from "veladis/plant";
+import { knownDay } from "../../src/plant/known-day";
 import { limitsOfRow } from "../../src/plant/machine-verdict";
-import { requireDay } from "../../src/plant/require-day";
 import { alikeBasis } from "../../src/plant/route-basis";
 import { routeAmplitude } from "../../src/plant/route-reading";
 import { machineByTag } from "../../src/plant/route-tags";
@@ -50,7 +50,7 @@ export const routeRefusals: Readonly<Record<string, () => unknown>> = {
       plantOf([row()], [{ line: 2, tag: "PU-03", column: "trip", code: "syntax", message: "expected a reading" }]),
     ),
   "route, a reading without its frequency": () => reading("40 um pp"),
-  "route, a date that is none": () => requireDay("31.03.2026", {}),
+  "route, a date that is none": () => knownDay("31.03.2026", {}),
   "row, a table and limits": () => machineVerdict(row({ table: "iso-10816-7-2009", limits }), "2 mm/s rms"),
   "row, limits without a source": () => machineVerdict(row({ limits: { ...limits, source: "" } }), "2 mm/s rms"),
   "row, limits in two units": () => machineVerdict(row({ limits: { ...limits, "B/C": "0.2 in/s pk" } }), "2 mm/s rms"),

@@ -718,10 +718,17 @@ const listed = {
   ],
   lines: [2, 3],
 };
+const routeRow = { tag: "A", line: 2, reading: "4.1 mm/s rms", point: "DE-H", date: "2026-04-10" };
 const lists: readonly Call[] = [
   pl("parsePlant", listed, { decimal: ".", dates: "day-first", own: [], schemes: [scheme] }),
   // as a caller may have made it, unfrozen
   pl("auditPlant", structuredClone(plants.parsePlant(listed)), { on: "2026-11-28", schemes: [scheme] }),
+  pl("judgeRoute", structuredClone(plants.parsePlant(listed)), [routeRow], {
+    before: [{ ...routeRow, reading: "3.4 mm/s rms", date: "2026-03-12" }],
+    schemes: [scheme],
+  }),
+  pl("machineVerdict", structuredClone(plants.parsePlant(listed).machines[0]), "4.1 mm/s rms", [scheme]),
+  pl("scheduleSetpoints", structuredClone(plants.parsePlant(listed)), { schemes: [scheme] }),
 ];
 
 const v = on(vector);

@@ -47,6 +47,6 @@ export const plantCheckCalls: readonly Call[] = [
   call("takeResults", plant, results, read),
   call("doubtfulPeriods", plant, plants.takeResults(plant, results, read).results),
   call("parseChanges", record, { decimal: ".", dates: "day-first" }),
-  call("auditChanges", plant, changes, { on, before: plant }),
+  call("auditChanges", plant, changes, { on, before: structuredClone(plant) }),
   call("changeCautions", changes[0]),
 ];

@@ -47,6 +47,8 @@ const data: Readonly<Record<string, readonly number[]>> = {
   explain: [0],
   toJson: [1],
   auditPlant: [0],
+  judgeRoute: [0, 1],
+  scheduleSetpoints: [0],
   dueChecks: [0],
   benchRound: [0],
   takeResults: [0],

@@ -115,11 +115,11 @@ export async function csvPoints(stream: Readable, settings: PointsWritten): Prom
       placed = pointFrequencies(cells.map(plainHeading), headings, decimalComma);
       const asked = [...columns, ...(named < 0 ? [] : [named]), ...(placed === undefined ? [] : [placed.index])];
       // a column of units is held against the type of all
-      const held =
+      const unitColumns =
         type === undefined
           ? []
           : headings.flatMap((one, i) => (/^(?:units?|detectors?)$/i.test(one.trim()) ? [i] : []));
-      notRead = unreadColumns(headings, [...asked, ...held]);
+      notRead = unreadColumns(headings, [...asked, ...unitColumns]);
       if (type === undefined) return;
       unitRefused = rowUnitsRefusal(headings, { read: columns }, typeTold(`--from ${shown(from)}`, type), written);
     },

@@ -48,7 +48,7 @@ function sourceLine(source: Source): string {
 }
 
 /** How many findings there are of each severity, in words. */
-export function countsOfFindings(findings: readonly Finding[]): string {
+function countsOfFindings(findings: readonly Finding[]): string {
   return findingSeverities
     .map((severity) => counted(findings.filter((one) => one.severity === severity).length, severity))
     .join(", ");

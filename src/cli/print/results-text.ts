@@ -11,7 +11,7 @@ function shownText(cell: string | undefined, check: KnownCheckResult | null): re
 }
 
 /** A time in which readings are in doubt, in words. */
-export function doubtText({ tag, from, to, what, why, mend }: DoubtfulPeriod): string {
+function doubtText({ tag, from, to, what, why, mend }: DoubtfulPeriod): string {
   const when = `${from === null ? "all readings" : `readings after ${from}`}${to === null ? " and from now on" : ` up to ${to}`}`;
   return `${tag}, ${when}: ${what}; ${why}; ${mend}`;
 }

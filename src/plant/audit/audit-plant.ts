@@ -6,7 +6,6 @@ import {
   type Provenance,
   requireGiven,
   requireKnownOptions,
-  requireList,
   requireShape,
   requireText,
   type Source,
@@ -19,6 +18,7 @@ import { calendarDay } from "../calendar-day";
 import { isParsed } from "../parsed-machines";
 import type { CalendarDay, Plant, PlantMachine, RefusedRow } from "../plant-machine";
 import { plantShape } from "../plant-shape";
+import { requireSchemes } from "../require-schemes";
 import { type AuditCase, auditCase, comparedTag, limitsByRow } from "./audit-case";
 import { type FindingSeverity, findingSeverities } from "./audit-rule";
 import { type AuditCode, rulesInOrder } from "./audit-rules";
@@ -155,7 +155,7 @@ export function auditPlant(plant: Plant, options: AuditOptions = {}): PlantAudit
     requireGiven(plant, "a plant as parsePlant returns it", { parameter: "plant" });
     if (!isParsed(plant.machines)) requireShape(plant, plantShape, "plant");
     const { machines, refused } = plant;
-    if (schemes !== undefined) requireList(schemes, "a list of tables", { option: "schemes" });
+    requireSchemes(schemes);
     const setting = { on: day, schemes, linesOf: linesByTag(machines), limitsOf: limitsByRow(schemes) };
     const findings: PlantFinding[] = [];
     const notChecked: RuleNotChecked[] = [];

@@ -12,7 +12,7 @@ const known = /* @__PURE__ */ cachedWithRefusals((day) => calendarDay(day));
  *
  * @throws {@link VeladisError} `syntax` for another form, `out-of-range` for a day that no calendar has
  */
-export function requireDay(day: CalendarDay, place: ErrorPlace): CalendarDay {
+export function knownDay(day: CalendarDay, place: ErrorPlace): CalendarDay {
   const expected = "a day with the year first, such as 2026-03-31";
   if (typeof day !== "string" || !DAY.test(day))
     throw new VeladisError("syntax", { expected, received: shown(day), ...place });
