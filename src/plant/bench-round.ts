@@ -1,11 +1,13 @@
 import { convertAmplitude } from "../amplitude/index";
 import {
   cautions,
+  type ErrorPlace,
   inPlace,
   requireGiven,
   requireKnownOptions,
   requireList,
   type Source,
+  VeladisError,
   withParameters,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
@@ -89,11 +91,23 @@ function octaves(one: number, other: number): number {
   return Math.abs(Math.log2(one / other));
 }
 
+/** Refuses a frequency that no shaker runs at. */
+function requireShaken(one: Frequency, place: ErrorPlace): void {
+  const hertz = inPlace(place, () => hertzOf(one));
+  if (hertz > 0.001 && hertz < 1e6) return;
+  throw new VeladisError("out-of-range", {
+    expected: "a frequency that a shaker runs at, from 0.001 Hz to 1 MHz",
+    received: `${hertz} Hz`,
+    ...place,
+  });
+}
+
 /** The frequencies that a round may use, in hertz, the nearest to the reference first. */
 function frequenciesOf(given: readonly Frequency[] | undefined, shaker: Shaker, machines: readonly PlantMachine[]) {
   const [lowest, highest] = [hertzOf(shaker.lowest), hertzOf(shaker.highest)];
   const reference = hertzOf(REFERENCE);
   const told = given === undefined ? undefined : requireList(given, "a list of frequencies", { option: "frequencies" });
+  for (const [index, one] of (told ?? []).entries()) requireShaken(one, { option: "frequencies", index });
   const own = told ?? shaker.frequencies ?? (lowest === highest ? [shaker.lowest] : undefined);
   const middles = machines.flatMap((machine) => {
     const middle = inPlace({ parameter: "plant" }, () => middleOfBand(machine));
@@ -186,11 +200,12 @@ export function benchRound(plant: Plant, due: readonly DueCheck[], shaker: Shake
     while (remaining.size > 0) {
       let [best, hertz]: [ChosenLevel | undefined, number] = [undefined, 0];
       for (const one of candidates) {
-        const level = one.best(remaining);
+        const level = inPlace({ parameter: "plant" }, () => one.best(remaining));
         if ((level?.windows.length ?? 0) > (best?.windows.length ?? 0)) [best, hertz] = [level, one.hertz];
       }
       if (best === undefined) break;
-      settings.push(settingOf(hertz, best, on));
+      const [chosen, at] = [best, hertz];
+      settings.push(inPlace({ parameter: "plant" }, () => settingOf(at, chosen, on)));
       for (const { machine } of best.windows) remaining.delete(machine);
     }
     return Object.freeze({

@@ -104,7 +104,7 @@ export function ladderBy(
 export function machineVerdict(machine: PlantMachine, reading: ReadingRef, schemes?: readonly SchemeRef[]): Verdict {
   return withParameters({ reading, schemes, machine }, () => {
     requireMachine(machine);
-    requireSchemes(schemes);
+    requireSchemes(schemes, { parameter: "schemes" });
     return verdictBy(machine, limitsOfRow(machine, schemes), reading, schemes);
   });
 }

@@ -1,4 +1,4 @@
-import { inPlace, requireList } from "../core/index";
+import { type ErrorPlace, inPlace, requireList } from "../core/index";
 import { type SchemeRef, schemeOf } from "../severity/index";
 
 /**
@@ -6,10 +6,13 @@ import { type SchemeRef, schemeOf } from "../severity/index";
  *
  * @throws {@link VeladisError} `wrong-type`, and as {@link schemeOf}
  */
-export function requireSchemes(schemes: readonly SchemeRef[] | undefined): readonly SchemeRef[] | undefined {
+export function requireSchemes(
+  schemes: readonly SchemeRef[] | undefined,
+  place: ErrorPlace = { option: "schemes" },
+): readonly SchemeRef[] | undefined {
   if (schemes === undefined) return undefined;
-  for (const [index, one] of requireList(schemes, "a list of tables", { option: "schemes" }).entries()) {
-    inPlace({ option: "schemes", index }, () => schemeOf(one));
+  for (const [index, one] of requireList(schemes, "a list of tables", place).entries()) {
+    inPlace({ ...place, index }, () => schemeOf(one));
   }
   return schemes;
 }

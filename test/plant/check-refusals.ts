@@ -60,6 +60,8 @@ export const checkRefusals: Cases = {
   "results, a day that is none": () => takeResults(plant, { heading: resultTitles, rows: [] }, { on: "soon" }),
   "changes, a day that is none": () => auditChanges(plant, [], { on: "soon" }),
   "a result with a tolerance without unit": () => result({ tolerance: "5" }),
+  "a round, a frequency of no shaker": () =>
+    benchRound(plant, [], { lowest: "8 Hz", highest: "1 kHz" }, { on, frequencies: ["1e9 Hz"] }),
   "a round, no day": () => benchRound(plant, [], { lowest: "8 Hz", highest: "1 kHz" }, {} as never),
   "a round, an option there is none of": () =>
     benchRound(plant, [], { lowest: "8 Hz", highest: "1 kHz" }, { on, at: "80 Hz" } as never),

@@ -51,6 +51,7 @@ export const routeRefusals: Readonly<Record<string, () => unknown>> = {
     ),
   "route, a reading without its frequency": () => reading("40 um pp"),
   "route, a date that is none": () => knownDay("31.03.2026", {}),
+  "row, no machine": () => machineVerdict(undefined as never, "2 mm/s rms"),
   "row, a table and limits": () => machineVerdict(row({ table: "iso-10816-7-2009", limits }), "2 mm/s rms"),
   "row, limits without a source": () => machineVerdict(row({ limits: { ...limits, source: "" } }), "2 mm/s rms"),
   "row, limits in two units": () => machineVerdict(row({ limits: { ...limits, "B/C": "0.2 in/s pk" } }), "2 mm/s rms"),

@@ -727,7 +727,7 @@ const lists: readonly Call[] = [
     before: [{ ...routeRow, reading: "3.4 mm/s rms", date: "2026-03-12" }],
     schemes: [scheme],
   }),
-  pl("machineVerdict", structuredClone(plants.parsePlant(listed).machines[0]), "4.1 mm/s rms", [scheme]),
+  pl("machineVerdict", structuredClone(plants.parsePlant(listed).machines[0]), "4.1 mm/s rms", ["iso-14694-2003"]),
   pl("scheduleSetpoints", structuredClone(plants.parsePlant(listed)), { schemes: [scheme] }),
 ];
 

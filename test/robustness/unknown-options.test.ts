@@ -48,6 +48,7 @@ const data: Readonly<Record<string, readonly number[]>> = {
   toJson: [1],
   auditPlant: [0],
   judgeRoute: [0, 1],
+  machineVerdict: [0],
   scheduleSetpoints: [0],
   dueChecks: [0],
   benchRound: [0],
