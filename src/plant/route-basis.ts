@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, type Source, sourceText, VeladisError } from "../core/index";
+import { attempt, provenances, type Source, sourceText, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeIn, type ReadingType, writtenIn, writtenValue } from "../reading/index";
 import {
   changeFromBaseline,
@@ -118,6 +118,14 @@ function baselineIn(as: ReadingType, { machine: { baseline } }: RouteMachine): B
   });
 }
 
+/** How limits that the list states are known: nobody here has seen their source, which is no page that quotes a standard. */
+const STATED = "limits as stated on the list: check them against the source that it names before relying on them";
+
+function cautionsOf({ cautions, provenance }: Verdict, { by }: MachineLimits): readonly string[] {
+  const graded = `limits ${provenances[provenance].text}`;
+  return by === "limits" ? cautions.map((text) => (text.startsWith(graded) ? STATED : text)) : cautions;
+}
+
 /** A reading of some size in the same type, for what is the same for all sizes. */
 function sized(reading: Amplitude): Amplitude {
   return reading.value > 0 ? reading : amplitudeIn(writtenIn(reading), 1, reading.hertz);
@@ -137,7 +145,7 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
   const told = { from: as, schemes: machine.schemes, ...(hertz !== undefined && { at: { hertz } }) };
   const ladder = isPlain(like) ? ladderBy(machine.machine, machine.limits, told) : undefined;
   const allowed = allowedBy(reading, machine, verdict);
-  const { kind, zones, provenance, verified, confirmed, differences, setAside, unjudged, cautions } = verdict;
+  const { kind, zones, provenance, verified, confirmed, differences, setAside, unjudged } = verdict;
   const basis: AlikeBasis["basis"] = {
     ...{ as, ...(hertz !== undefined && { hertz }), chosenBy: machine.limits.by, kind, zones },
     schemes: Object.freeze(verdict.judgements.map(({ scheme }) => scheme)),
@@ -147,7 +155,8 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
       ),
     ),
     limits: limitsBetween(verdict),
-    ...{ provenance, verified, confirmed, differences, setAside, unjudged, cautions },
+    ...{ provenance, verified, confirmed, differences, setAside, unjudged },
+    cautions: cautionsOf(verdict, machine.limits),
     sources: sourcesOf(verdict),
     assumed: ladder?.judge.assumed ?? verdict.assumed,
     assumedFacts: verdict.assumedFacts,

@@ -10,6 +10,7 @@ import {
 import { fixedHertz, type Proposal, proposeSetpoints, type SetpointWarning } from "../setpoints/index";
 import type { SchemeRef } from "../severity/index";
 import { underCeiling } from "./ceiling-of-list";
+import { rowsByTag } from "./compared-tag";
 import { type LimitsChosenBy, limitsOfRow } from "./machine-verdict";
 import type { Plant, PlantMachine, RefusedRow } from "./plant-machine";
 import { type SetpointChange, setpointChanges } from "./setpoint-change";
@@ -106,13 +107,6 @@ function refusal({ tag, line }: PlantMachine, error: unknown): UnscheduledMachin
   return Object.freeze({ tag, line, code, message, expected, received });
 }
 
-/** Tags that several rows have, with their lines. */
-function sharedTags(machines: readonly PlantMachine[]): ReadonlyMap<string, readonly number[]> {
-  const lines = new Map<string, number[]>();
-  for (const { tag, line } of machines) lines.set(tag, [...(lines.get(tag) ?? []), line]);
-  return new Map([...lines].filter(([, all]) => all.length > 1));
-}
-
 /**
  * The setpoints that {@link proposeSetpoints} proposes for every machine of a plant, beside what is set: what a proposal
  * would raise or lower, by how much, and why. Nothing is changed by itself.
@@ -153,14 +147,14 @@ export function scheduleSetpoints(plant: Plant, options: ScheduleOptions = {}): 
     const all = requireList(plant.machines, "the machines of a plant", { parameter: "plant", option: "machines" });
     const before = requireList(plant.refused, "the refused rows of a plant", { parameter: "plant", option: "refused" });
     const bad = new Set(before.map(({ tag }) => tag));
-    const shared = sharedTags(all);
+    const alike = rowsByTag(all);
     const found: ScheduledMachine[] = [];
     const refused: UnscheduledMachine[] = [...before];
     for (const row of all) {
       if (bad.has(row.tag)) continue;
       try {
-        const lines = shared.get(row.tag);
-        if (lines !== undefined) {
+        const lines = (alike.get(row.tag) ?? []).map(({ line }) => line);
+        if (lines.length > 1) {
           throw new VeladisError("out-of-range", {
             expected: "a tag that one row of the list has",
             received: `${shown(row.tag)} on lines ${lines.join(" and ")}`,

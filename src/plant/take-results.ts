@@ -14,6 +14,7 @@ import { requireDay } from "./calendar";
 import { calendarDay } from "./calendar-day";
 import { amountText, type CellOptions, pointed } from "./cell-readers";
 import type { PlantColumn } from "./columns";
+import { rowsByTag } from "./compared-tag";
 import { namedCells, namedColumns } from "./named-cells";
 import type { CalendarDay, Plant, PlantMachine, RefusedRow } from "./plant-machine";
 import { type PlantTable, requireTable } from "./parse-plant";
@@ -85,7 +86,7 @@ function machineOf({ number, tag }: Cells, plant: Plant): PlantMachine {
   const sheet = sheetOfNumber(number);
   if (sheet === undefined) refuse("syntax", "number", `${resultColumns.number.says}, tag and day of its round such as "LU-01-2026-12-01"`, shown(number));
   if (sheet.tag !== tag) refuse("out-of-range", "tag", `${sheet.tag}, as the number of the sheet names it`, shown(tag));
-  const [machine, another] = plant.machines.filter((one) => one.tag === tag);
+  const [machine, another] = rowsByTag(plant.machines).get(tag) ?? [];
   if (another !== undefined) {
     refuse("out-of-range", "tag", `a tag of one row of the list, not of lines ${machine?.line} and ${another.line}`, shown(tag));
   }
