@@ -127,7 +127,7 @@ describe("the routes", () => {
     for (const { tag, line, headline, zone } of verdicts) {
       const { machine, table, limits } = plant.machines.find((one) => one.tag === tag) as Plant["machines"][number];
       const { reading, at } = rows[line - 2] as RouteReading;
-      const amplitude = parseAmplitude(at === undefined ? `${reading}` : `${reading} at ${at.hertz} Hz`);
+      const amplitude = parseAmplitude(at === undefined ? `${reading}` : `${reading} at ${frequency(at).hertz} Hz`);
       const assume = { assume: "lowest limits" } as const;
       if (limits !== undefined) {
         // limits of the maker: A and B together below B/C, C, and D above C/D

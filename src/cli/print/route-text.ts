@@ -3,6 +3,7 @@ import type { JudgedRoute, RouteVerdict } from "../../plant/index";
 import { labelled } from "./labelled";
 import { changeCell, limitCell, readingCell, shareCell, zoneCell } from "./route-cells";
 import { routeTold } from "./route-told";
+import { wrapped } from "./wrapped";
 import { wrappedTable } from "./wrapped-table";
 
 /** The days on which a route was read; nothing where no row says one. */
@@ -65,5 +66,5 @@ export function routeText(judged: JudgedRoute, digits: number): string {
   const key = changed ? "baseline, last: what has changed since; * significant, ? not known whether it is\n" : "";
   const table = verdicts.length === 0 ? "" : `\n${wrappedTable(columns, cells)}${key}`;
   const told = routeTold(judged).map(({ label, texts }) => labelled(label, texts, 12));
-  return `${routeSummary(judged)}\n${table}\n${told.join("")}`;
+  return `${wrapped(routeSummary(judged))}${table}\n${told.join("")}`;
 }
