@@ -16,6 +16,7 @@ import { ladderBy, type MachineLimits, verdictBy } from "./machine-verdict";
 import type { PlantMachine } from "./plant-machine";
 import { isPlain } from "./route-reading";
 import type { AllowedChange, BaselineInType, RouteBasis, RouteLimit, RouteVerdict } from "./route-verdict";
+import { type SetOnDevice, setOnDevice } from "./set-on-device";
 
 /** A machine with what judges it. */
 export interface RouteMachine {
@@ -43,6 +44,8 @@ export interface JudgedBasis extends AlikeBasis {
   readonly basis: RouteBasis;
   /** Its number. */
   readonly at: number;
+  /** The setpoints of the machine in the type of its readings, the trip first. */
+  readonly setpoints: readonly SetOnDevice[];
 }
 
 const FREQUENCY =
@@ -169,11 +172,13 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
 /** The basis of one machine: that of all that are judged alike, with its own baseline. */
 export function routeBasis(alike: AlikeBasis, machine: RouteMachine, at: number): JudgedBasis {
   const baseline = baselineIn(alike.basis.as, machine);
+  const set = setOnDevice(machine.machine, alike.basis.as, alike.basis.hertz);
+  const notHeld = [baseline, ...set].filter((one) => typeof one === "string");
   const basis: RouteBasis = Object.freeze({
     tag: machine.machine.tag,
     ...alike.basis,
     baseline: typeof baseline === "string" ? null : baseline,
-    notCompared: Object.freeze([...alike.basis.notCompared, ...(typeof baseline === "string" ? [baseline] : [])]),
+    notCompared: Object.freeze([...alike.basis.notCompared, ...notHeld]),
   });
-  return { ...alike, basis, at };
+  return { ...alike, basis, at, setpoints: set.filter((one) => typeof one !== "string") };
 }

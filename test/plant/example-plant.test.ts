@@ -127,7 +127,9 @@ describe("the routes", () => {
     for (const { tag, line, headline, zone } of verdicts) {
       const { machine, table, limits } = plant.machines.find((one) => one.tag === tag) as Plant["machines"][number];
       const { reading, at } = rows[line - 2] as RouteReading;
-      const amplitude = parseAmplitude(at === undefined ? `${reading}` : `${reading} at ${frequency(at).hertz} Hz`);
+      const amplitude = parseAmplitude(
+        at === undefined ? `${reading}` : `${reading} at ${(at as { hertz: number }).hertz} Hz`,
+      );
       const assume = { assume: "lowest limits" } as const;
       if (limits !== undefined) {
         // limits of the maker: A and B together below B/C, C, and D above C/D
@@ -176,6 +178,49 @@ describe("the routes", () => {
       "Mill-street booster pump 2",
       "Chiller pump",
     ]);
+  });
+
+  it("of October: what reaches the trip or the alarm that is set is told, whatever its zone (common practice, no source)", () => {
+    const { verdicts } = judgeRoute(plant, route);
+    const told = verdicts.flatMap(({ tag, point, cautions }) =>
+      cautions.flatMap((text) => {
+        const [, setpoint] = /^it reaches the (trip|alarm) that is set, /.exec(text) ?? [];
+        return setpoint === undefined ? [] : [`${tag} ${point}: ${setpoint}`];
+      }),
+    );
+    expect(sorted(told)).toEqual([
+      "Boiler-feed pump B DE-H: alarm",
+      "Boiler-feed pump B NDE-H: alarm",
+      "Circulation pump 4 pinion bearing H: trip",
+      "Condensate pump 2 DE-V: alarm",
+      "Condensate pump 3 DE-V: alarm",
+      "ID fan 2 fan bearing H: alarm",
+    ]);
+  });
+
+  it.each([
+    // 0.2 in/s peak is 5.08 mm/s peak, 3.59 mm/s RMS of a sine
+    [
+      "3.6 mm/s rms",
+      {},
+      "it reaches the alarm that is set, 0.200 in/s pk (assumed: sine): somebody should have been warned",
+    ],
+    ["3.5 mm/s rms", {}, undefined],
+    ["0.2 in/s pk", {}, "it reaches the alarm that is set, 0.200 in/s pk: somebody should have been warned"],
+    // 0.35 in/s peak at 1180 r/min: 8.89 mm/s over 123.57 rad/s, twice: 143.9 um peak-to-peak
+    [
+      "144 um pp",
+      { at: { hertz: 1180 / 60 } },
+      "it reaches the trip that is set, 0.350 in/s pk (assumed: one frequency): it should have acted: look at its delay, at a bypass and at the device",
+    ],
+    [
+      "143 um pp",
+      { at: { hertz: 1180 / 60 } },
+      "it reaches the alarm that is set, 0.200 in/s pk (assumed: one frequency): somebody should have been warned",
+    ],
+  ])("%s %o on a pump set in in/s peak", (reading, at, text) => {
+    const { verdicts } = judgeRoute(plant, [{ tag: "Low-street booster pump", line: 2, reading, ...at }]);
+    expect(verdicts[0]?.cautions.find((one) => one.startsWith("it reaches"))).toBe(text);
   });
 
   it("give no verdict for either row of a tag that two rows share, however it is written", () => {
