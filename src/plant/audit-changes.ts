@@ -4,6 +4,7 @@ import { type ChangeChain, type ChangeEnd, changeChain, changesBySetting } from 
 import { type ChangeFinding, cellWords, changeFinding, entryWords } from "./change-finding";
 import { type ChangeRule, changeRules } from "./change-rules";
 import { type PlantColumn, plantColumns } from "./columns";
+import { rowsByTag } from "./compared-tag";
 import type { PlantChange } from "./plant-change";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
 import { requireChanges } from "./require-changes";
@@ -179,6 +180,7 @@ export function auditChanges(
     requireDay(requireGiven(on, "the day asked for", { option: "on" }), "the day asked for", { option: "on" });
     requireChanges(changes);
     const machines = machinesByTag(plant, "plant");
+    const alike = rowsByTag(plant.machines);
     const was =
       before === undefined
         ? new Map<string, readonly PlantMachine[]>()
@@ -190,7 +192,7 @@ export function auditChanges(
     }
     for (const group of changesBySetting(changes)) {
       const first = group[0] as PlantChange;
-      const machine = machineOf(first.tag, machines.get(first.tag), refused);
+      const machine = machineOf(first.tag, alike.get(first.tag), refused);
       if (typeof machine !== "string") found.push(...ofChain(group, { on, machine, was: was.get(first.tag)?.[0] }));
       else found.push(changeFinding(machine, { tag: first.tag, line: 0 }, `${first.setting}, ${entryWords(first)}`));
     }

@@ -25,6 +25,7 @@ export { type ChangeColumn, changeColumns, changeTitles } from "./change-columns
 export type { ChangeFinding } from "./change-finding";
 export { type ChangeRule, type ChangeRuleEntry, changeRules } from "./change-rules";
 export { type CellKind, type ColumnGroup, type PlantColumn, type PlantColumnEntry, plantColumns } from "./columns";
+export { rowsByTag } from "./compared-tag";
 export { type DoubtfulPeriod, doubtfulPeriods } from "./doubtful-periods";
 export { type DueCheck, type DueOptions, dueChecks } from "./due-checks";
 export { type DueState, type DueStateEntry, dueStates } from "./due-states";

@@ -103,6 +103,9 @@ function worstFirst(verdicts: readonly RouteVerdict[]): readonly RouteVerdict[] 
  * the list is not taken for it. A reading whose tag no row has, or two, and one of a machine whose row was refused, gets no
  * verdict, but a place among `refused`.
  *
+ * A reading that reaches the trip or the alarm of its row is told so among its cautions, whatever its zone; setpoints that
+ * cannot be held against it are told in its basis.
+ *
  * A change since the baseline counts as significant by the rule of {@link changeFromBaseline}, by the lowest limit B/C of all
  * tables that judge; since the last route the same amount is taken. The list's baseline names no point: where several points
  * of a machine are read, a rise above it counts at each, a fall below it at none.

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, type Source, sourceText, VeladisError } from "../core/index";
+import { attempt, provenances, type Source, sourceText, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeIn, type ReadingType, writtenIn, writtenValue } from "../reading/index";
 import {
   changeFromBaseline,
@@ -16,6 +16,7 @@ import { ladderBy, type MachineLimits, verdictBy } from "./machine-verdict";
 import type { PlantMachine } from "./plant-machine";
 import { isPlain } from "./route-reading";
 import type { AllowedChange, BaselineInType, RouteBasis, RouteLimit, RouteVerdict } from "./route-verdict";
+import { type SetOnDevice, setOnDevice } from "./set-on-device";
 
 /** A machine with what judges it. */
 export interface RouteMachine {
@@ -43,6 +44,8 @@ export interface JudgedBasis extends AlikeBasis {
   readonly basis: RouteBasis;
   /** Its number. */
   readonly at: number;
+  /** The setpoints of the machine in the type of its readings, the trip first. */
+  readonly setpoints: readonly SetOnDevice[];
 }
 
 const FREQUENCY =
@@ -118,6 +121,14 @@ function baselineIn(as: ReadingType, { machine: { baseline } }: RouteMachine): B
   });
 }
 
+/** How limits that the list states are known: nobody here has seen their source, which is no page that quotes a standard. */
+const STATED = "limits as stated on the list: check them against the source that it names before relying on them";
+
+function cautionsOf({ cautions, provenance }: Verdict, { by }: MachineLimits): readonly string[] {
+  const graded = `limits ${provenances[provenance].text}`;
+  return by === "limits" ? cautions.map((text) => (text.startsWith(graded) ? STATED : text)) : cautions;
+}
+
 /** A reading of some size in the same type, for what is the same for all sizes. */
 function sized(reading: Amplitude): Amplitude {
   return reading.value > 0 ? reading : amplitudeIn(writtenIn(reading), 1, reading.hertz);
@@ -137,7 +148,7 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
   const told = { from: as, schemes: machine.schemes, ...(hertz !== undefined && { at: { hertz } }) };
   const ladder = isPlain(like) ? ladderBy(machine.machine, machine.limits, told) : undefined;
   const allowed = allowedBy(reading, machine, verdict);
-  const { kind, zones, provenance, verified, confirmed, differences, setAside, unjudged, cautions } = verdict;
+  const { kind, zones, provenance, verified, confirmed, differences, setAside, unjudged } = verdict;
   const basis: AlikeBasis["basis"] = {
     ...{ as, ...(hertz !== undefined && { hertz }), chosenBy: machine.limits.by, kind, zones },
     schemes: Object.freeze(verdict.judgements.map(({ scheme }) => scheme)),
@@ -147,7 +158,8 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
       ),
     ),
     limits: limitsBetween(verdict),
-    ...{ provenance, verified, confirmed, differences, setAside, unjudged, cautions },
+    ...{ provenance, verified, confirmed, differences, setAside, unjudged },
+    cautions: cautionsOf(verdict, machine.limits),
     limitSources: sourcesOf(verdict),
     assumed: ladder?.judge.assumed ?? verdict.assumed,
     assumedFacts: verdict.assumedFacts,
@@ -160,11 +172,13 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
 /** The basis of one machine: that of all that are judged alike, with its own baseline. */
 export function routeBasis(alike: AlikeBasis, machine: RouteMachine, at: number): JudgedBasis {
   const baseline = baselineIn(alike.basis.as, machine);
+  const set = setOnDevice(machine.machine, alike.basis.as, alike.basis.hertz);
+  const notHeld = [baseline, ...set].filter((one) => typeof one === "string");
   const basis: RouteBasis = Object.freeze({
     tag: machine.machine.tag,
     ...alike.basis,
     baseline: typeof baseline === "string" ? null : baseline,
-    notCompared: Object.freeze([...alike.basis.notCompared, ...(typeof baseline === "string" ? [baseline] : [])]),
+    notCompared: Object.freeze([...alike.basis.notCompared, ...notHeld]),
   });
-  return { ...alike, basis, at };
+  return { ...alike, basis, at, setpoints: set.filter((one) => typeof one !== "string") };
 }

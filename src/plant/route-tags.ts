@@ -1,5 +1,6 @@
 import { nearest, shown, VeladisError } from "../core/index";
 import type { SchemeRef } from "../severity/index";
+import { rowsByTag } from "./compared-tag";
 import { limitsOfRow } from "./machine-verdict";
 import type { Plant, PlantMachine } from "./plant-machine";
 import type { RouteMachine } from "./route-basis";
@@ -10,26 +11,23 @@ const MOST_TAGS = 5000;
 /** What a tag of a route leads to: a machine to judge by, or why none may be. */
 type Found = RouteMachine | VeladisError;
 
-function twice(first: PlantMachine, second: PlantMachine): VeladisError {
+function twice(tag: string, alike: readonly PlantMachine[]): VeladisError {
   return new VeladisError("out-of-range", {
     expected: "a tag that one row of the list has",
-    received: `${shown(first.tag)} on lines ${first.line} and ${second.line} of the list`,
+    received: `${shown(tag)} on lines ${alike.map(({ line }) => line).join(" and ")} of the list`,
     option: "tag",
   });
 }
 
 /**
- * Finds the machine of a tag: refused for one that no row of the list has, one that two have, and one whose row was refused,
+ * Finds the machine of a tag: refused for one that no row of the list has, one that two have (case and blanks make no
+ * difference), and one whose row was refused,
  * as a whole or in one of its cells.
  */
 export function machineByTag(plant: Plant, schemes: readonly SchemeRef[] | undefined): (tag: string) => Found {
   const rows = new Map<string, PlantMachine | VeladisError>();
-  for (const machine of plant.machines) {
-    const before = rows.get(machine.tag);
-    rows.set(
-      machine.tag,
-      before === undefined ? machine : before instanceof VeladisError ? before : twice(before, machine),
-    );
+  for (const [tag, alike] of rowsByTag(plant.machines)) {
+    rows.set(tag, alike.length === 1 ? (alike[0] as PlantMachine) : twice(tag, alike));
   }
   for (const { tag, line, message, column } of plant.refused) {
     if (tag === "") continue;

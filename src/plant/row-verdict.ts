@@ -6,6 +6,7 @@ import type { JudgedBasis, RouteMachine, ZoneFound } from "./route-basis";
 import { earlierValue, routeChange } from "./route-change";
 import type { RouteReading } from "./route-reading";
 import type { RouteBasis, RouteChange, RouteLimit, RouteVerdict } from "./route-verdict";
+import { setpointReached } from "./set-on-device";
 
 /** A row of a route as it was read. */
 export interface RowRead {
@@ -96,7 +97,8 @@ export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
   const own = ladder === undefined ? verdictBy(machine.machine, machine.limits, reading, machine.schemes) : undefined;
   const found =
     own === undefined ? zoneFound(judged, ladder as NonNullable<typeof ladder>, reading.value) : ofItself(own);
-  const notes: Notes = { list: undefined };
+  const reached = setpointReached(reading, judged.setpoints);
+  const notes: Notes = { list: reached === undefined ? undefined : [reached] };
   const changedSinceBaseline = sinceBaseline(read, basis, notes);
   const changedSinceLast = sinceLast(read, basis, notes);
   if (typeof lines !== "number") {

@@ -2,6 +2,7 @@ import { cautions, requireKnownOptions, shown, VeladisError, withParameters } fr
 import { fixedHertz, type Proposal, proposeSetpoints, type SetpointWarning } from "../setpoints/index";
 import type { SchemeRef } from "../severity/index";
 import { underCeiling } from "./ceiling-of-list";
+import { rowsByTag } from "./compared-tag";
 import { type LimitsChosenBy, limitsOfRow } from "./machine-verdict";
 import type { Plant, PlantMachine, RefusedRow } from "./plant-machine";
 import { requirePlant } from "./require-plant";
@@ -127,13 +128,6 @@ function refusal({ tag, line }: PlantMachine, error: unknown): UnscheduledMachin
   return Object.freeze({ tag, line, code, message, expected, received });
 }
 
-/** Tags that several rows have, with their lines. */
-function sharedTags(machines: readonly PlantMachine[]): ReadonlyMap<string, readonly number[]> {
-  const lines = new Map<string, number[]>();
-  for (const { tag, line } of machines) lines.set(tag, [...(lines.get(tag) ?? []), line]);
-  return new Map([...lines].filter(([, all]) => all.length > 1));
-}
-
 /**
  * The setpoints that {@link proposeSetpoints} proposes for every machine of a plant, beside what is set: what a proposal
  * would raise or lower, by how much, and why. Nothing is changed by itself.
@@ -173,13 +167,14 @@ export function scheduleSetpoints(plant: Plant, options: ScheduleOptions = {}): 
     const { machines: all, refused: before } = requirePlant(plant);
     requireSchemes(schemes);
     const bad = new Set(before.map(({ tag }) => tag));
-    const shared = sharedTags(all);
+    const alike = rowsByTag(all);
     const found: ScheduledMachine[] = [];
     const refused: UnscheduledMachine[] = [...before];
     for (const row of all) {
       if (bad.has(row.tag)) continue;
       try {
-        found.push(scheduledMachine(row, schemes, shared.get(row.tag)));
+        const lines = (alike.get(row.tag) ?? []).map(({ line }) => line);
+        found.push(scheduledMachine(row, schemes, lines.length > 1 ? lines : undefined));
       } catch (error) {
         refused.push(refusal(row, error));
       }

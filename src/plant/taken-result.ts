@@ -4,6 +4,7 @@ import { asFoundAsLeft, checkAgainstKnown, foundMeanings, type KnownCheckResult 
 import { calendarDay } from "./calendar-day";
 import { amountText, type CellOptions, pointed } from "./cell-readers";
 import type { PlantColumn } from "./columns";
+import { rowsByTag } from "./compared-tag";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
 import { type ResultColumn, resultColumns, resultTitles } from "./result-columns";
 import { sheetOfNumber } from "./sheet-number";
@@ -59,7 +60,7 @@ function machineOf({ number, tag }: ResultCells, plant: Plant): PlantMachine {
       shown(number),
     );
   if (sheet.tag !== tag) refuse("out-of-range", "tag", `${sheet.tag}, as the number of the sheet names it`, shown(tag));
-  const [machine, another] = plant.machines.filter((one) => one.tag === tag);
+  const [machine, another] = rowsByTag(plant.machines).get(tag) ?? [];
   if (another !== undefined) {
     refuse(
       "out-of-range",

@@ -8,6 +8,7 @@ import {
   isSameCell,
   type PlantChange,
   type PlantMachine,
+  rowsByTag,
 } from "../../plant/index";
 import { writtenAs } from "../delimited/written-as";
 import { appended } from "../input/append-row";
@@ -92,7 +93,7 @@ function requireGoingOn(change: PlantChange, { record }: ChangeFile): void {
 /** What an entry says that the list does not have. */
 function requireListed(change: PlantChange, machines: readonly PlantMachine[]): void {
   const { tag, setting, old, new: now } = change;
-  const [machine, another] = machines.filter((one) => one.tag === tag);
+  const [machine, another] = rowsByTag(machines).get(tag) ?? [];
   if (machine === undefined || another !== undefined) {
     throw new VeladisError("unknown-option", {
       expected: "the tag of one machine in the list",
@@ -131,8 +132,10 @@ export async function addChange(given: GivenChange, io: Io): Promise<number> {
   const bytes = file.bytesOf(cells);
   if (!values["dry-run"]) await appended(path, file, bytes);
   const remarks = [
-    ...(values.list === undefined
-      ? ["not held against a list: --list tells one"]
+    ...(values.list === undefined ? ["not held against a list: --list tells one"] : []),
+    // a bypass has no cell
+    ...(values.list === undefined || change.setting === "bypass"
+      ? []
       : ["the list is not changed by this: change its cell too"]),
     ...(change.approvedBy === undefined && change.new !== ""
       ? ["nobody approved it: the audit names it until someone does"]

@@ -1,5 +1,5 @@
 import { attempt, shown, VeladisError, visibleText } from "../../core/index";
-import { limitsOfRow, type Plant, type PlantMachine, type RefusedRow } from "../../plant/index";
+import { limitsOfRow, type Plant, type PlantMachine, type RefusedRow, rowsByTag } from "../../plant/index";
 import type { Scheme } from "../../severity/index";
 import type { NamedMachine, RefusedMachine } from "../../sql/index";
 
@@ -13,10 +13,10 @@ function refusedBefore({ code, column, message }: RefusedRow): VeladisError {
   });
 }
 
-function twice(rows: readonly PlantMachine[]): VeladisError {
+function twice(tag: string, rows: readonly PlantMachine[]): VeladisError {
   return new VeladisError("syntax", {
     expected: "a tag that one row of the list has",
-    received: `${shown(rows[0]?.tag)} on lines ${rows.map(({ line }) => line).join(" and ")}`,
+    received: `${shown(tag)} on lines ${rows.map(({ line }) => line).join(" and ")}`,
   });
 }
 
@@ -33,18 +33,17 @@ function namedOf(row: PlantMachine, schemes: readonly Scheme[] | undefined): Pla
  * shares its tag, with the reason. A tag that no engine can hold leaves its row among the unnamed.
  */
 export function plantMachines(plant: Plant, schemes: readonly Scheme[] | undefined) {
-  const byTag = new Map<string, PlantMachine[]>();
-  for (const row of plant.machines) byTag.set(row.tag, [...(byTag.get(row.tag) ?? []), row]);
+  const alike = rowsByTag(plant.machines);
   const refused = new Map<string, PlantListed>();
   let unnamed = 0;
   for (const row of plant.refused) {
     if (row.tag === "") unnamed++;
     else if (!refused.has(row.tag)) refused.set(row.tag, { name: row.tag, line: row.line, error: refusedBefore(row) });
   }
-  const found = [...byTag.entries()].flatMap(([tag, rows]): PlantListed[] => {
-    const [first] = rows as [PlantMachine];
+  const found = [...alike].flatMap(([tag, rows]): PlantListed[] => {
+    const first = rows.find((one) => one.tag === tag) as PlantMachine;
     if (refused.has(tag)) return [];
-    return [rows.length > 1 ? { name: tag, line: first.line, error: twice(rows) } : namedOf(first, schemes)];
+    return [rows.length > 1 ? { name: tag, line: first.line, error: twice(tag, rows) } : namedOf(first, schemes)];
   });
   const all = [...found, ...refused.values()].sort((a, b) => a.line - b.line);
   const isName = ({ name }: PlantListed): boolean => visibleText(name) === name;

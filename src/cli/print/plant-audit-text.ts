@@ -62,7 +62,7 @@ function findingsTable(findings: readonly Finding[]): string {
   const rows = findings.map(({ severity, tag, line, code, what, mend }) => [
     [severity],
     [tag],
-    [`${line}`],
+    [line === 0 ? "" : `${line}`],
     [`${code}: ${what}`, ...(mend === ruleOf(code).mend ? [] : [`mend: ${mend}`])],
   ]);
   return wrappedTable(
@@ -101,11 +101,13 @@ function notCheckedText({ notChecked }: Pick<PlantAudit, "notChecked">): string 
 
 function limitsText({ limits }: Pick<PlantAudit, "limits">): string {
   const groups = groupedBy(limits, ({ tables, by, provenance }) =>
-    [
-      tables.join(", "),
-      by === "row" ? "named by the row" : "chosen by the nameplate",
-      provenances[provenance].text,
-    ].join("; "),
+    by === "limits"
+      ? `${tables.join(", ")}; limits as stated on the list`
+      : [
+          tables.join(", "),
+          by === "table" ? "named by the row" : "chosen by the nameplate",
+          provenances[provenance].text,
+        ].join("; "),
   );
   return [...groups]
     .map(([text, rows]) => wrapped(`${text}: ${tagsText(rows.map(({ tag }) => tag))}`, "  ", "- "))

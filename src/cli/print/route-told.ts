@@ -45,7 +45,9 @@ const chosen = {
 
 /** By what the readings of a machine are judged, in words. */
 function judgedBy({ standards, chosenBy, provenance, confirmed }: RouteBasis): string {
-  return `${standards.join(" and ")}; ${chosen[chosenBy]}; ${limitsCell(provenance, confirmed)}`;
+  // of limits on the list nobody here knows more than what it states; their source says so
+  const known = chosenBy === "limits" ? "" : `; ${limitsCell(provenance, confirmed)}`;
+  return `${standards.join(" and ")}; ${chosen[chosenBy]}${known}`;
 }
 
 /** What is told beside the verdicts on a route, by label. */
@@ -56,7 +58,11 @@ export function routeTold(judged: JudgedRoute): readonly RouteTold[] {
   );
   const known = byMachine(
     bases.filter(({ verified }) => !verified),
-    ({ provenance }) => [`limits ${provenances[provenance].text}: check them against the standard`],
+    ({ provenance, chosenBy }) => [
+      chosenBy === "limits"
+        ? "limits as stated on the list: check them against the source that it names"
+        : `limits ${provenances[provenance].text}: check them against the standard`,
+    ],
   );
   const all = [
     { label: "judged by", texts: byMachine(bases, (basis) => [judgedBy(basis)]) },

@@ -24,11 +24,6 @@ export interface AuditCase extends AuditSetting {
   limits(): SetpointLimits;
 }
 
-/** Tags are one where they differ by case and blanks only. */
-export function comparedTag(tag: string): string {
-  return tag.trim().toLowerCase().replace(/\s+/g, " ");
-}
-
 /**
  * A fact of a machine that a rule cannot do without.
  *

@@ -15,11 +15,13 @@ import {
 } from "../../core/index";
 import { editionText, type SchemeRef } from "../../severity/index";
 import { calendarDay } from "../calendar-day";
+import { comparedTag } from "../compared-tag";
+import type { LimitsChosenBy } from "../machine-verdict";
 import { isParsed } from "../parsed-machines";
 import type { CalendarDay, Plant, PlantMachine, RefusedRow } from "../plant-machine";
 import { plantShape } from "../plant-shape";
 import { requireSchemes } from "../require-schemes";
-import { type AuditCase, auditCase, comparedTag, limitsByRow } from "./audit-case";
+import { type AuditCase, auditCase, limitsByRow } from "./audit-case";
 import { type FindingSeverity, findingSeverities } from "./audit-rule";
 import { type AuditCode, rulesInOrder } from "./audit-rules";
 
@@ -49,8 +51,8 @@ export interface LimitsTaken {
   readonly line: number;
   /** The tables, or where limits of the maker or the site come from; empty where there are none. */
   readonly tables: readonly string[];
-  /** Whether the row names them, or its nameplate chose. */
-  readonly by: "row" | "nameplate";
+  /** What chose them: a table that the row names, limits that it states, or the nameplate. */
+  readonly by: LimitsChosenBy;
   /** How the least known of them is known. */
   readonly provenance: Provenance;
   readonly verified: boolean;
@@ -102,7 +104,7 @@ function limitsTaken({ machine, limits }: AuditCase): LimitsTaken | undefined {
       machine.limits === undefined
         ? schemes.map((one) => `${one.scheme} (${editionText(one)})`)
         : [machine.limits.source],
-    by: machine.limits === undefined && machine.table === undefined ? "nameplate" : "row",
+    by: machine.limits !== undefined ? "limits" : machine.table !== undefined ? "table" : "nameplate",
     provenance,
     verified: isVerified(provenance),
   });

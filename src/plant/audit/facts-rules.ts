@@ -2,7 +2,8 @@ import { attempt, shown } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
 import { type Amplitude, format } from "../../reading/index";
 import { COMMON_PRACTICE } from "../../setpoints/index";
-import { type AuditCase, comparedTag, known } from "./audit-case";
+import { comparedTag } from "../compared-tag";
+import { type AuditCase, known } from "./audit-case";
 import type { AuditRules, Found } from "./audit-rule";
 
 /** What is said of a setpoint that the device cannot hold as it stands in the list. */
