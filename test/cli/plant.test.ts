@@ -29,7 +29,7 @@ describe("veladis plant", () => {
   it("alone, with --help and behind help lists its commands", async () => {
     const { out, code } = await veladis(["plant"]);
     expect(code).toBe(0);
-    expect(out).toMatch(/^ {2}plant audit {5}every machine/m);
+    expect(out).toMatch(/^ {2}plant audit +every machine/m);
     expect((await veladis(["plant", "--help"])).out).toBe(out);
     expect((await veladis(["help", "plant"])).out).toBe(out);
     expect((await veladis(["help", "plant", "audit"])).out).toBe((await audit("--help")).out);

@@ -10,9 +10,9 @@ export const plantJudgePage = {
   usage: "veladis plant judge <plant.csv> <route.csv> [--before <route.csv>]",
   does: "Judges the readings of a route by the list of a plant: each by the table or the limits that the row of its machine names, else by every scheme that the nameplate admits, of which the worst governs. Tells what has changed since the baseline and since the last route, and which machines were not read.",
   examples: [
-    "veladis plant judge docs/examples/route-plant.csv docs/examples/route-april.csv",
-    "veladis plant judge docs/examples/route-plant.csv docs/examples/route-april.csv \\\n    --before docs/examples/route-march.csv --fail-from D",
-    "veladis plant judge docs/examples/route-plant.csv docs/examples/route-april.csv --csv",
+    "veladis plant judge route-plant.csv route-april.csv",
+    "veladis plant judge route-plant.csv route-april.csv \\\n    --before route-march.csv --fail-from D",
+    "veladis plant judge route-plant.csv route-april.csv --csv",
   ],
   texts: { most: 2, what: "two files: the list, such as plant.csv, and the route, such as route.csv" },
   options: {

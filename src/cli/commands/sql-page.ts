@@ -17,7 +17,7 @@ export const sqlPage = {
   summary:
     "conversions and verdicts as plain SQL, of one machine or of a whole list, for a database that holds the readings",
   usage:
-    'veladis sql --column <name> --from <type> --to <type> | --machine "<machine>" | --machines <file> | --plant <file>',
+    'veladis sql --column <name> --from <type> --to <type> | --machine "<machine>" | --plant <file> ...',
   does: "Prints an expression of plain SQL that converts or judges a column of readings where it lies; for a list of machines a whole query, which joins the limits of each. Readings that are NULL, negative or no numbers, machines that are refused and machines that are not on the list get NULL, never a zone.",
   examples: [
     'veladis sql --column velocity --from "in/s pk" --to "mm/s rms"',
@@ -26,7 +26,7 @@ export const sqlPage = {
     'veladis sql --column velocity --from "mm/s rms" --machine "group 2 rigid" \\\n    --scheme iso-10816-3-2009 --dialect postgresql',
     'veladis sql --machines machines.csv --name-column tag --table readings \\\n    --column velocity --from "mm/s rms"',
     'veladis sql --machines machines.csv --name-column tag --table readings \\\n    --column velocity --from "mm/s rms" --limits-table limits --out limits.csv',
-    'veladis sql --plant docs/examples/route-plant.csv --table readings \\\n    --column velocity --from "mm/s rms"',
+    'veladis sql --plant route-plant.csv --table readings \\\n    --column velocity --from "mm/s rms"',
   ],
   options: {
     ...grouped("the readings, in the database", {
