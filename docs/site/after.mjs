@@ -1,7 +1,7 @@
 /** What is done to the pages that typedoc wrote: charts put in place of pictures, and what readers need not load left out. */
 import { appendFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { frameOf, writeFrame } from "./frame.mjs";
+import { frameOf, joinAssets, writeFrame } from "./frame.mjs";
 import { ranked } from "./ranked.mjs";
 
 /**
@@ -192,6 +192,7 @@ export function mendPages(site, generated) {
     join(site, "assets/custom.css"),
     `\npre code { color: var(--${plain}); }\n${style}\n${lightOnPaper(site)}\n`,
   );
+  joinAssets(site);
   // charts stand in the pages themselves; what pages link to stays
   const media = join(site, "media");
   for (const name of readdirSync(media)) if (existsSync(join(generated, name))) rmSync(join(media, name));
