@@ -18,6 +18,50 @@ const cases: Readonly<Record<Exclude<AuditCode, "tag twice">, readonly [found: C
   "trip above ceiling": [{ trip: "9 mm/s rms" }, { trip: "8.8 mm/s rms" }],
   "trip above the maker's ceiling": [{ ceiling: "6.8 mm/s rms" }, { ceiling: "7 mm/s rms" }],
   "trip above zone C": [{ trip: "7.2 mm/s rms" }, { trip: "7 mm/s rms" }],
+  "no setpoint": [{ alarm: "", trip: "" }, { trip: "" }],
+  "no trip": [{ trip: "" }, {}],
+  "no alarm": [{ alarm: "" }, {}],
+  "trip not latching": [{ latching: "no" }, { latching: "yes" }],
+  // 1.25 x 4.5 = 5.625, the cap of ISO 10816-3, from memory
+  "alarm above ceiling": [{ alarm: "5.63 mm/s rms" }, { alarm: "5.62 mm/s rms" }],
+  "alarm above the maker's ceiling": [
+    { alarm: "5.6 mm/s rms", ceiling: "5.4 mm/s rms" },
+    { alarm: "5.6 mm/s rms", ceiling: "5.6 mm/s rms" },
+  ],
+  "loop does not carry the alarm": [{ loop: "5.6 to 12 mm/s rms" }, { loop: "5 to 12 mm/s rms" }],
+  "loop does not show the baseline": [{ loop: "3 to 12 mm/s rms" }, { loop: "2.6 to 12 mm/s rms" }],
+  "limits not known": [
+    { ...ofTable, power: "" },
+    { ...ofTable, power: "132 kW" },
+  ],
+  "baseline above zone C": [{ baseline: "7.2 mm/s rms" }, { baseline: "7.1 mm/s rms" }],
+  // common practice, no source
+  "long alarm delay": [{ "alarm delay s": "61" }, { "alarm delay s": "60" }],
+  "long off-delay": [{ "off-delay s": "301" }, { "off-delay s": "300" }],
+  // 5.6 less 3 is the baseline of 2.6
+  "never clears at the baseline": [{ hysteresis: "3 mm/s rms" }, { hysteresis: "2.9 mm/s rms" }],
+  // twice the start-up of 8 s, common practice, no source
+  "trip held back too long": [{ "start inhibit s": "17" }, { "start inhibit s": "16" }],
+  // API 670, from memory: 2 or 3
+  "multiplier above usual": [{ multiplier: "3.1 times for 8 s" }, { multiplier: "3 times for 8 s" }],
+  // 2 x 7 = 14
+  "multiplied trip out of reach": [
+    { multiplier: "2 times for 8 s", loop: "0 to 13.9 mm/s rms", ceiling: "" },
+    { multiplier: "2 times for 8 s", loop: "0 to 14 mm/s rms", ceiling: "" },
+  ],
+  // 7.6 and 7.5 of 8 are 5 and 6.25 % low, 9.5 and 9.6 a hair too high
+  "left out of tolerance": [{ "as left": "7.5 mm/s rms" }, { "as left": "7.6 mm/s rms" }],
+  "left in doubt": [
+    { known: "8 ± 0.3 mm/s rms (k=2) at 2400 r/min", "as left": "7.7 mm/s rms" },
+    { "as left": "7.7 mm/s rms" },
+  ],
+  "found out of tolerance": [{ "as found": "7.5 mm/s rms" }, { "as found": "7.6 mm/s rms" }],
+  "checked outside the band": [{ known: "8 mm/s rms at 12 Hz" }, { known: "8 mm/s rms at 12.7 Hz" }],
+  // a fifth of 7 is 1.4
+  "checked far below the trip": [
+    { known: "1.3 mm/s rms at 40 Hz", "as found": "1.3 mm/s rms", "as left": "1.3 mm/s rms" },
+    { known: "1.4 mm/s rms at 40 Hz", "as found": "1.4 mm/s rms", "as left": "1.4 mm/s rms" },
+  ],
   "trip at the baseline": [{ baseline: "7 mm/s rms" }, { baseline: "6.9 mm/s rms" }],
   "alarm at the baseline": [{ baseline: "5.6 mm/s rms" }, { baseline: "5.5 mm/s rms" }],
   "alarm not below trip": [{ alarm: "7 mm/s rms" }, { alarm: "6.8 mm/s rms" }],
