@@ -1,7 +1,7 @@
 import { convertedAt, linearTypeOf } from "../../amplitude/index";
 import { format } from "../../reading/index";
 import { AS_STATED, COMMON_PRACTICE, highestOf, setpointRules } from "../../setpoints/index";
-import { highestIn, isAbove, known } from "./audit-case";
+import { highestIn, isAbove, known, setpointText } from "./audit-case";
 import type { AuditRules } from "./audit-rule";
 
 /** What an alarm is held against. */
@@ -17,13 +17,13 @@ export function alarmRules() {
         const alarm = known(machine.machine.alarm, "an alarm");
         const limits = machine.limits(alarm);
         const { lower, ceilings, kind } = limits;
-        const highest = known(highestOf(limits, "alarm") ?? undefined, "a limit for an alarm in the table");
+        const highest = highestOf(limits, "alarm") ?? lower.amplitude;
         if (!isAbove(convertedAt(alarm, linearTypeOf(alarm), undefined).value, highest.value)) return undefined;
         const ceiling =
           kind === "zones" && highest.value === ceilings?.alarm.amplitude.value ? ceilings.alarm : undefined;
         const most = ceiling?.text ?? (kind === "operation" ? lower.text : `1.25 times ${lower.text}`);
         return {
-          what: `the alarm of ${format(alarm)} is above ${format(highest)}, which is ${most}`,
+          what: `the alarm of ${setpointText(alarm)} is above ${format(highest)}, which is ${most}`,
           source: ceiling?.source ?? (kind === "operation" ? lower.source : setpointRules["alarm cap"].source),
           mend: `lower the alarm to at most ${format(highest)}, or give the limits of the maker with their source`,
         };
@@ -40,7 +40,7 @@ export function alarmRules() {
         if (ceiling === undefined || machine.machine.alarm === undefined) return undefined;
         const alarm = machine.machine.alarm;
         if (!isAbove(highestIn(alarm, ceiling, machine).value, ceiling.value)) return undefined;
-        return { what: `the alarm of ${format(alarm)} is above the ceiling of ${format(ceiling)}` };
+        return { what: `the alarm of ${setpointText(alarm)} is above the ceiling of ${format(ceiling)}` };
       },
     },
     "alarm at the baseline": {

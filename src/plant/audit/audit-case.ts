@@ -1,8 +1,9 @@
 import { convertedAt, linearTypeOf } from "../../amplitude/index";
 import { type Attempt, attempt, FLOAT_NOISE, VeladisError } from "../../core/index";
-import type { Amplitude } from "../../reading/index";
+import { type Amplitude, format } from "../../reading/index";
 import { lowestAtSpeeds, type SetpointLimits, speedEnds } from "../../setpoints/index";
 import type { SchemeRef } from "../../severity/index";
+import { levelText } from "../level-text";
 import type { CalendarDay, PlantMachine } from "../plant-machine";
 
 /** What an audit knows beside one machine. */
@@ -45,6 +46,11 @@ export function known<Value>(value: Value | undefined, what: string): Value {
 /** The running speeds, at least one. */
 export function knownSpeeds({ speeds }: AuditCase): readonly number[] {
   return known(speeds.length === 0 ? undefined : speeds, "the running speed");
+}
+
+/** A setpoint in words, with the frequency that it says itself. */
+export function setpointText(setpoint: Amplitude): string {
+  return setpoint.hertz === undefined ? format(setpoint) : levelText(setpoint);
 }
 
 /** True where a value is above another by more than float noise. */

@@ -1,12 +1,11 @@
 import { convertedAt, linearTypeOf } from "../../amplitude/index";
 import { bandUse } from "../../device/index";
-import { type Amplitude, format, significant } from "../../reading/index";
+import { format, significant } from "../../reading/index";
 import { COMMON_PRACTICE } from "../../setpoints/index";
 import { checkAgainstKnown } from "../../verification/index";
 import { monthsAfter } from "../calendar-day";
 import { type DoubtfulPeriod, doubtOf } from "../doubtful-periods";
-import type { RecordedCheck } from "../plant-machine";
-import { type AuditCase, known } from "./audit-case";
+import { type AuditCase, isAbove, known } from "./audit-case";
 import type { AuditRules, Found } from "./audit-rule";
 
 /** The least share of the trip that a device should be checked at; common practice, no source. */
@@ -31,12 +30,6 @@ function left(machine: AuditCase, verdict: DoubtfulPeriod["verdict"]): Found | u
   return { what: `${found.why}; ${found.what}` };
 }
 
-/** The known level of a check that says its frequency. */
-function knownLevel({ known: level }: RecordedCheck): Amplitude & { readonly hertz: number } {
-  const told = known(level, "the known level of the check");
-  return { ...told, hertz: known(told.hertz, "the frequency of the known level") };
-}
-
 /** What the last check is held against. */
 export function checkRules() {
   return {
@@ -58,7 +51,7 @@ export function checkRules() {
     },
     "found out of tolerance": {
       severity: "warning",
-      says: "a device that its last check found out of tolerance, or not within it for certain, and that was adjusted then",
+      says: "a device that its last check found out of tolerance, or not within it for certain",
       why: "what it read until then is in doubt, and it may drift again",
       source: COMMON_PRACTICE,
       mend: "look back at the readings, alarms and trips before that day, and check it sooner next time",
@@ -77,7 +70,8 @@ export function checkRules() {
       source: COMMON_PRACTICE,
       mend: "check it at a frequency within the band, at least 1.26 times its lower edge",
       check: ({ machine }) => {
-        const { hertz } = knownLevel(known(machine.check, "a check"));
+        const level = known(known(machine.check, "a check").known, "the known level of the check");
+        const hertz = known(level.hertz, "the frequency of the known level");
         const { place, remark } = bandUse(hertz, known(machine.band, "the measured band"));
         if (place === "within") return undefined;
         return { what: `the known level is of ${significant(hertz)} Hz, ${remark}` };
@@ -94,7 +88,7 @@ export function checkRules() {
         const level = known(known(machine.check, "a check").known, "the known level of the check");
         const { value } = convertedAt(level, linearTypeOf(trip), level.hertz ?? trip.hertz);
         const share = value / convertedAt(trip, linearTypeOf(trip), undefined).value;
-        if (share >= LEAST_SHARE) return undefined;
+        if (!isAbove(LEAST_SHARE, share)) return undefined;
         return {
           what: `the known level of ${format(level)} is ${significant(100 * share, 2)} % of the trip of ${format(trip)}`,
         };
