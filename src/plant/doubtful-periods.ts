@@ -91,6 +91,15 @@ function periodOf(
   ];
 }
 
+/** In which way a check, of a device as it was left on a day or found on one, puts its readings in doubt; none where it passed. */
+export function doubtOf(
+  machine: PlantMachine,
+  check: KnownCheckResult,
+  { from, to }: Pick<DoubtfulPeriod, "from" | "to">,
+): DoubtfulPeriod | undefined {
+  return periodOf(machine, check, from, to)[0];
+}
+
 /** The check that the list holds, as far as it can be decided. */
 function listedCheck({ check }: PlantMachine): DatedCheck | undefined {
   if (check === undefined) return undefined;

@@ -30,7 +30,7 @@ export interface DueCheck {
   readonly state: DueState;
   /** Whether it is to be checked now. */
   readonly isDue: boolean;
-  /** When the check is due by the calendar; null where the list does not say. */
+  /** When the check is due by the calendar, of one left out of tolerance the day of that check; null where the list does not say. */
   readonly due: CalendarDay | null;
   /** Days that it is overdue, below zero the days that are left; null where the list does not say. */
   readonly days: number | null;
@@ -78,11 +78,12 @@ function stateOf(machine: PlantMachine, when: When, on: CalendarDay, ahead: numb
   return -when.days <= ahead ? "due soon" : "not due";
 }
 
-function reasonOf({ due, days, last, interval, left: { why } }: When): string {
+function reasonOf({ due, days, last, interval, left: { why } }: When, state: DueState): string {
   const months = interval === null ? "" : `every ${interval} ${interval === 1 ? "month" : "months"}`;
   if (last === null) {
     return `no check date in the list${interval === null ? " and no interval" : `, to be checked ${months}`}: taken as due at once`;
   }
+  if (state === "left out of tolerance") return `last checked ${last}; ${why}; due at once, whatever the interval`;
   if (due === null || days === null) return `last checked ${last}; ${why}; no interval in the list`;
   const part = Number.isInteger(interval) ? "" : ", a part of a month as so much of 28 days";
   const when = days > 0 ? `${counted(days, "day")} ago` : days === 0 ? "today" : `in ${counted(-days, "day")}`;
@@ -96,12 +97,15 @@ function dueCheck(machine: PlantMachine, on: CalendarDay, ahead: number): DueChe
     check === undefined ? null : requireDay(check.date, `date of the last check of ${tag}`, { option: "date" });
   const due = last === null || months === null ? null : monthsAfter(last, months);
   const times = { due, days: due === null ? null : daysBetween(due, on), last, interval: months };
-  const when: When = { ...times, left: leftState(machine) };
-  const state = stateOf(machine, when, on, ahead);
+  const byCalendar: When = { ...times, left: leftState(machine) };
+  const state = stateOf(machine, byCalendar, on, ahead);
+  // one that was left so is due from that day on
+  const isLeftOut = state === "left out of tolerance" && last !== null;
+  const when: When = isLeftOut ? { ...byCalendar, due: last, days: daysBetween(last, on) } : byCalendar;
   const { due: isDue, what, mend } = dueStates[state];
   return Object.freeze({
-    ...{ tag, line, state, isDue, ...times, what },
-    why: state === "nothing to check" ? what : reasonOf(when),
+    ...{ tag, line, state, isDue, due: when.due, days: when.days, last, interval: months, what },
+    why: state === "nothing to check" ? what : reasonOf(when, state),
     source: COMMON_PRACTICE,
     mend,
   });
@@ -111,7 +115,7 @@ function dueCheck(machine: PlantMachine, on: CalendarDay, ahead: number): DueChe
  * Which devices are to be checked on a day: the most urgent first, then the longest overdue, then as in the list.
  *
  * A check is due so many months after the last by the calendar: of the day of the month, or of the last day where the month
- * is shorter. One that was never checked is due at once, and so is one that was left out of tolerance. Without an
+ * is shorter. One that was never checked is due at once, and one that was left out of tolerance since the day of that check. Without an
  * interval nothing says when; that is told and not assumed. A row that was refused has no answer.
  *
  * @throws {@link VeladisError} `missing-option`, `syntax` and `out-of-range` for a day that is none, `negative`,

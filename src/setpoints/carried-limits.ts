@@ -25,7 +25,8 @@ function limitWords(limit: Limit, running: RunningSpeed | undefined) {
   const size = `${significant(printed.value)} ${printed.unit} ${printed.detector}`;
   if (running === undefined) return `${name} of ${editionText(limit)}, ${size}`;
   const speed = `${significant(running.hertz)} Hz${running.isRange ? ", the lowest of its range" : ""}`;
-  return `${name} of ${quantity} ${size}, at running speed ${speed}, of ${editionText(limit)}`;
+  const at = running.isOwn ? "the setpoint's own frequency" : "running speed";
+  return `${name} of ${quantity} ${size}, at ${at} ${speed}, of ${editionText(limit)}`;
 }
 
 /**

@@ -18,16 +18,20 @@ function lowerOf(one: SetpointLimits, other: SetpointLimits): SetpointLimits {
 
 /**
  * The limits that setpoints in a type are held against: of a machine whose speed varies, those of the end of its range that
- * allows the lower trip.
+ * allows the lower trip; of a setpoint that says a frequency itself, those at that frequency where they are lower.
  *
+ * @param own - the frequency that the setpoint says itself, in hertz
  * @throws {@link VeladisError} as {@link proposeSetpoints}
  */
-export function lowestAtSpeeds(request: MachineLimitsRequest, type: string): SetpointLimits {
+export function lowestAtSpeeds(request: MachineLimitsRequest, type: string, own?: number): SetpointLimits {
   const ends = speedEnds(request.machine);
   const isRange = ends.length > 1;
   const all = isRange
     ? ends.map((hertz) => limitsOfRequest(request, type, hertz, { hertz, isRange }))
-    : [limitsOfRequest(request, type, ends[0])];
+    : ends.length === 0 && own !== undefined
+      ? []
+      : [limitsOfRequest(request, type, ends[0])];
+  if (own !== undefined) all.push(limitsOfRequest(request, type, own, { hertz: own, isRange: false, isOwn: true }));
   // of a machine there are limits, or it is refused
   return (all as SetpointLimits[]).reduce(lowerOf);
 }

@@ -6,6 +6,8 @@ export interface RunningSpeed {
   /** The lowest that is possible. */
   readonly hertz: number;
   readonly isRange: boolean;
+  /** True where it is the frequency that a setpoint says itself, and no speed. */
+  readonly isOwn?: boolean;
 }
 
 function speedOf(machine: MachineRef | undefined): Frequency | SpeedRange | undefined {

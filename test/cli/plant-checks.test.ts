@@ -30,9 +30,8 @@ describe("plant checks", () => {
 
       tag    check                  due         days over  why
       -----  ---------------------  ----------  ---------  ----------------------------------------------
-      BP-L   left out of tolerance  2026-12-18             last checked 2026-06-18, every 6 months: due
-                                                           2026-12-18, in 17 days; as left it read 10.0 %
-                                                           low
+      BP-L   left out of tolerance  2026-06-18        166  last checked 2026-06-18; as left it read
+                                                           10.0 % low; due at once, whatever the interval
       KP-1   never checked                                 no check date in the list, to be checked every
                                                            12 months: taken as due at once
       LU-01  overdue                2026-10-31         31  last checked 2025-10-31, every 12 months: due

@@ -43,6 +43,6 @@ export function plantRefusals(
   [entry("--tag|LU-01|--setting|tripp")], [entry("--tag|LU-01|--setting|trip|--old|9")], [entry("--tag|LU-02|--setting|bypass|--new|trip")], [entry("--tag|LU-01|--setting|bypass|--new|trip|--until|2026-12-02|--approved-by|E")],
   [entry("--tag|LU-02|--setting|trip|--old|8 mm/s rms|--new|7 mm/s rms")], [entry(`--tag|LU-03|--setting|trip|--new|7 mm/s rms|--list|${plant}`)], [entry(`--tag|LU-01|--setting|alarm|--old|5 mm/s rms|--new|4 mm/s rms|--list|${plant}`)],
   [entry(`--tag|LU-01|--setting|alarm|--new|7 mm/s rms|--list|${twice}`)],
-  [`plant audit|${plant}|--before|${plant}`], [`plant audit|${plant}|--changes|${record}`],
+  [`plant audit|${plant}|--before|${plant}`], [`plant audit|${plant}|--changes|${record}`], ["plant audit|-", "tag,kind\n"],
   ];
 }

@@ -33,7 +33,7 @@ describe("checks that are due (the interval of the list; common practice, no sou
     );
     const found = dueChecks(plant, { on, ahead: 10 });
     expect(found.map(({ tag, state, due, days, isDue }) => [tag, state, due, days, isDue])).toEqual([
-      ["BAD", "left out of tolerance", "2027-11-20", -354, true],
+      ["BAD", "left out of tolerance", "2026-11-20", 11, true],
       ["NEVER", "never checked", null, null, true],
       ["AHEAD", "date ahead", "2027-12-02", -366, true],
       ["LATER", "overdue", "2025-02-28", 641, true],
@@ -47,7 +47,7 @@ describe("checks that are due (the interval of the list; common practice, no sou
     expect(dueChecks(plant, { on }).find(({ tag }) => tag === "SOON")?.state).toBe("not due");
     expect(found.map(({ why }) => why)).toMatchInlineSnapshot(`
       [
-        "last checked 2026-11-20, every 12 months: due 2027-11-20, in 354 days; as left it read 10.0 % low",
+        "last checked 2026-11-20; as left it read 10.0 % low; due at once, whatever the interval",
         "no check date in the list, to be checked every 12 months: taken as due at once",
         "last checked 2026-12-02, every 12 months: due 2027-12-02, in 366 days; as left it read 1.3 % low",
         "last checked 2024-02-29, every 12 months: due 2025-02-28, 641 days ago; as left it read 1.3 % low",
@@ -76,7 +76,7 @@ describe("checks that are due (the interval of the list; common practice, no sou
     const [one] = dueChecks(plantOf(machine("A", 2, { check, interval: 12 })), { on });
     expect([one?.state, one?.why]).toEqual([
       "left out of tolerance",
-      "last checked 2026-11-01, every 12 months: due 2027-11-01, in 335 days; as found, with nothing as left it read 11.3 % low",
+      "last checked 2026-11-01; as found, with nothing as left it read 11.3 % low; due at once, whatever the interval",
     ]);
   });
 

@@ -75,7 +75,7 @@ export const plantChecksPage = {
     ...grouped("tables of limits", plantTables),
   },
   notes: [
-    "A check is due so many months after the last, by the calendar: on the same day of the month, or on the last day of a shorter one. One that was never done is due at once, and so is one after which the device was left out of tolerance. Without an interval nothing says when; it is told, and not assumed.",
+    "A check is due so many months after the last, by the calendar: on the same day of the month, or on the last day of a shorter one. One that was never done is due at once, and one after which the device was left out of tolerance is due since the day of that check. Without an interval nothing says when; it is told, and not assumed.",
     "The number of a sheet is tag and day of the round. A result whose number, tag or date is wrong is refused by line, and so is one whose tolerance is not that of the list.",
   ],
 } as const satisfies CommandPage;

@@ -21,7 +21,7 @@ import { isParsed } from "../parsed-machines";
 import type { CalendarDay, Plant, PlantMachine, RefusedRow } from "../plant-machine";
 import { plantShape } from "../plant-shape";
 import { requireSchemes } from "../require-schemes";
-import { type AuditCase, auditCase, limitsByRow } from "./audit-case";
+import { type AuditCase, auditCase, limitsByRow, OTHER_WAYS } from "./audit-case";
 import { type FindingSeverity, findingSeverities } from "./audit-rule";
 import { type AuditCode, rulesInOrder } from "./audit-rules";
 
@@ -87,8 +87,7 @@ const DAY = "a day such as 2026-11-28";
 /** Why a rule was not checked, in words. */
 function becauseText({ code, expected, message }: VeladisError): string {
   if (code === "missing-frequency") return "not known: the running speed, by which one quantity becomes another";
-  // what else a proposal could be made from is no matter here
-  return code === "missing-fact" ? `not known: ${expected.replace(/; or limits of the maker.*$/s, "")}` : message;
+  return code === "missing-fact" ? `not known: ${expected.replace(OTHER_WAYS, "")}` : message;
 }
 
 /** By which limits a machine was looked at; nothing where they could not be told. */

@@ -7,12 +7,15 @@ import { delayRules } from "./delay-rules";
 import { factsRules } from "./facts-rules";
 import { failureRules } from "./failure-rules";
 import { limitsRules } from "./limits-rules";
+import { protectionRules } from "./protection-rules";
 import { signalRules } from "./signal-rules";
+import { startRules } from "./start-rules";
 import { tripRules } from "./trip-rules";
 
 /** All groups of rules, in the order in which findings as severe are told. To add a rule, add its row to a group. */
 function allRules() {
   return frozen({
+    ...protectionRules(),
     ...tripRules(),
     ...alarmRules(),
     ...signalRules(),
@@ -20,6 +23,7 @@ function allRules() {
     ...limitsRules(),
     ...baselineRules(),
     ...delayRules(),
+    ...startRules(),
     ...checkRules(),
     ...failureRules(),
   });

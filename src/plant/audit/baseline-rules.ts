@@ -1,7 +1,7 @@
-import { linearTypeOf } from "../../amplitude/index";
+import { convertedAt, linearTypeOf } from "../../amplitude/index";
 import { format, quantityOf, writtenIn } from "../../reading/index";
 import { COMMON_PRACTICE, ENOUGH, setpointRules } from "../../setpoints/index";
-import { type AuditCase, known } from "./audit-case";
+import { type AuditCase, isAbove, known } from "./audit-case";
 import type { AuditRules } from "./audit-rule";
 
 /** The baseline with the setpoint that its unit is held against. */
@@ -21,6 +21,23 @@ export function baselineRules() {
       mend: "take readings of steady running, as veladis setpoints --file reads them, and write their median into the list",
       check: ({ machine }) =>
         machine.baseline === undefined ? { what: "the list has none for this machine" } : undefined,
+    },
+    "baseline above zone C": {
+      severity: "error",
+      says: "a baseline above C/D or above the shutdown limit",
+      why: "the machine runs at levels that the limits call dangerous, and its setpoints are judged from there",
+      source: COMMON_PRACTICE,
+      mend: "find out why it vibrates so and mend that first; then take the baseline anew",
+      check: (machine) => {
+        const { level } = known(machine.machine.baseline, "a baseline");
+        const { upper } = machine.limits(level);
+        const limit = known(upper ?? undefined, "an upper limit of zone C or a shutdown limit in the table");
+        if (!isAbove(convertedAt(level, linearTypeOf(level), undefined).value, limit.amplitude.value)) return undefined;
+        return {
+          what: `the baseline of ${format(level)} is above ${format(limit.amplitude)}, ${limit.text}`,
+          source: limit.source,
+        };
+      },
     },
     "baseline of another quantity": {
       severity: "warning",

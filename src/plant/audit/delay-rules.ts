@@ -1,8 +1,14 @@
 import { amountAmplitude, convertedAt, linearTypeOf } from "../../amplitude/index";
 import { format } from "../../reading/index";
 import { COMMON_PRACTICE, delayAdvice } from "../../setpoints/index";
-import { known } from "./audit-case";
+import { highestIn, isAbove, known } from "./audit-case";
 import type { AuditRules } from "./audit-rule";
+
+/** Seconds that an alarm may wait; common practice, no source. */
+const MOST_ALARM_DELAY = 60;
+
+/** Seconds that an output may stay set after the level; common practice, no source. */
+const MOST_OFF_DELAY = 300;
 
 /** What delays and hysteresis are held against. */
 export function delayRules() {
@@ -38,21 +44,57 @@ export function delayRules() {
         };
       },
     },
-    "start-up not ridden out": {
+    "long alarm delay": {
       severity: "warning",
-      says: "a trip delay, start inhibit and multiplier that are all shorter than the start-up",
-      why: "vibration while the machine runs up may trip it at each start, and whoever is tired of that takes the trip out",
+      says: `an alarm delay above ${MOST_ALARM_DELAY} s`,
+      why: "the machine may be damaged, or trip, before anybody is warned",
       source: COMMON_PRACTICE,
-      mend: "raise the setpoint or inhibit the trip for the time of the start-up, on the maker's advice and with a record",
+      mend: "shorten the delay; it has to ride out disturbances only",
       check: ({ machine }) => {
-        const startUp = known(machine.startUp, "the time of the start-up");
-        const delay = known(machine.tripDelay, "the trip delay");
-        const { startInhibit = 0, multiplier } = machine.settings;
-        const longest = Math.max(delay, startInhibit, multiplier?.seconds ?? 0);
-        if (longest >= startUp) return undefined;
-        return {
-          what: `the start-up takes ${startUp} s, and nothing holds the trip back for longer than ${longest} s`,
-        };
+        if (machine.alarm === undefined) return undefined;
+        const delay = known(machine.alarmDelay, "the alarm delay");
+        return delay > MOST_ALARM_DELAY ? { what: `the alarm waits ${delay} s` } : undefined;
+      },
+    },
+    "long off-delay": {
+      severity: "warning",
+      says: `an off-delay above ${MOST_OFF_DELAY} s`,
+      why: "an output that stays set long after the level has fallen is taken for stuck, and hides what comes next",
+      source: COMMON_PRACTICE,
+      mend: "shorten the off-delay, or let the output latch",
+      check: ({ machine: { settings } }) => {
+        const { offDelay = 0 } = settings;
+        return offDelay > MOST_OFF_DELAY ? { what: `an output clears ${offDelay} s after the level` } : undefined;
+      },
+    },
+    "never clears at the baseline": {
+      severity: "warning",
+      says: "a hysteresis so large that a setpoint does not clear at the baseline",
+      why: "once set the output stays, though the machine runs as well as before, and nobody heeds it any more",
+      source: COMMON_PRACTICE,
+      mend: "make the hysteresis smaller, so that the reset level lies above the baseline",
+      check: (machine) => {
+        const hysteresis = known(machine.machine.settings.hysteresis, "the hysteresis");
+        const { level } = known(machine.machine.baseline, "a baseline");
+        const { alarm, trip } = machine.machine;
+        known(alarm ?? trip, "an alarm or a trip");
+        const texts = (
+          [
+            ["alarm", alarm],
+            ["trip", trip],
+          ] as const
+        ).flatMap(([name, setpoint]) => {
+          if (setpoint === undefined) return [];
+          const { value } = convertedAt(setpoint, linearTypeOf(setpoint), undefined);
+          const baseline = highestIn(level, setpoint, machine);
+          const reset = value - amountAmplitude(hysteresis, setpoint).value;
+          // a setpoint at the baseline has a finding of its own
+          if (isAbove(reset, baseline.value) || !isAbove(value, baseline.value)) return [];
+          return [
+            `the ${name} of ${format(setpoint)} clears at ${format({ ...baseline, value: Math.max(reset, 0) })}, the baseline is ${format(baseline)}`,
+          ];
+        });
+        return texts.length === 0 ? undefined : { what: `with a hysteresis of ${hysteresis} ${texts.join("; ")}` };
       },
     },
     "hysteresis within the spread": {

@@ -1,6 +1,8 @@
 import { attempt, type VeladisErrorCode } from "../../core/index";
+import { format } from "../../reading/index";
 import { AS_STATED, COMMON_PRACTICE } from "../../setpoints/index";
 import { UNSAID_SOURCE } from "../machine-of-row";
+import { OTHER_WAYS } from "./audit-case";
 import type { AuditRules } from "./audit-rule";
 
 /** Refusals that name what is missing, not what is wrong. */
@@ -20,6 +22,24 @@ export function limitsRules() {
         if (told.ok) return undefined;
         if (missing.includes(told.error.code)) throw told.error;
         return { what: told.error.message };
+      },
+    },
+    "limits not known": {
+      severity: "error",
+      says: "setpoints of a machine whose limits cannot be told, since a fact of it is missing",
+      why: "without limits nobody can say whether the setpoints protect the machine, and they may be far too high",
+      source: COMMON_PRACTICE,
+      mend: "give the fact that is missing, in its column or under nameplate, or the limits of the maker",
+      check: ({ machine, limits }) => {
+        const setpoint = machine.trip ?? machine.alarm;
+        if (setpoint === undefined) return undefined;
+        const told = attempt(limits);
+        if (told.ok || !missing.includes(told.error.code)) return undefined;
+        const { expected, code } = told.error;
+        const what = code === "missing-frequency" ? "the running speed" : expected.replace(OTHER_WAYS, "");
+        return {
+          what: `nothing holds the ${machine.trip === undefined ? "alarm" : "trip"} of ${format(setpoint)} against limits: not known: ${what}`,
+        };
       },
     },
     "limits from memory": {

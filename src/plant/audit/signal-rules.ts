@@ -1,10 +1,11 @@
 import { currentLoop, linearTypeOf } from "../../amplitude/index";
 import type { Source } from "../../core/index";
-import { bandUse, loopUse } from "../../device/index";
+import { bandUse } from "../../device/index";
 import { format, quantityOf, significant } from "../../reading/index";
 import { COMMON_PRACTICE } from "../../setpoints/index";
 import { type AuditCase, known, knownSpeeds } from "./audit-case";
 import type { AuditRules, Found } from "./audit-rule";
+import { loopUses } from "./loop-uses";
 
 const ISO_2954 = {
   title: "ISO 2954:2012",
@@ -16,10 +17,7 @@ const ISO_2954 = {
 function tripInLoop(machine: AuditCase) {
   const trip = known(machine.machine.trip, "a trip");
   const range = known(machine.machine.loop, "the range of the loop");
-  const uses = (machine.speeds.length === 0 ? [undefined] : machine.speeds).map((hertz) =>
-    loopUse(trip, range, hertz === undefined || trip.hertz !== undefined ? undefined : { at: { hertz } }),
-  );
-  return { trip, range, uses };
+  return { trip, range, uses: loopUses(trip, range, machine) };
 }
 
 /** The running speed that lies worst in the band, where it lies so. */
@@ -49,6 +47,37 @@ export function signalRules() {
         if (beyond === undefined) return undefined;
         const where = beyond.share > 1 ? "above the end" : "at or below the start";
         return { what: `the trip of ${format(trip)} lies ${where} of the span ${range}` };
+      },
+    },
+    "loop does not carry the alarm": {
+      severity: "error",
+      says: "an alarm beyond the range of its loop",
+      why: "no level within the range of the loop sets it, or it stands all the time",
+      source: COMMON_PRACTICE,
+      mend: "change the range of the loop, or find the alarm that the device really holds",
+      check: (machine) => {
+        if (machine.machine.alarm === undefined) return undefined;
+        const { alarm } = machine.machine;
+        const range = known(machine.machine.loop, "the range of the loop");
+        const beyond = loopUses(alarm, range, machine).find(({ share }) => share > 1 || share <= 0);
+        if (beyond === undefined) return undefined;
+        const where = beyond.share > 1 ? "above the end" : "at or below the start";
+        return { what: `the alarm of ${format(alarm)} lies ${where} of the span ${range}` };
+      },
+    },
+    "loop does not show the baseline": {
+      severity: "warning",
+      says: "a baseline outside the range of its loop",
+      why: "the loop shows its end where the machine runs as usual, so that neither a change nor a dead sensor is seen",
+      source: COMMON_PRACTICE,
+      mend: "change the range of the loop, so that it begins below the baseline",
+      check: (machine) => {
+        const { level } = known(machine.machine.baseline, "a baseline");
+        const range = known(machine.machine.loop, "the range of the loop");
+        const beyond = loopUses(level, range, machine).find(({ share }) => share > 1 || share < 0);
+        if (beyond === undefined) return undefined;
+        const where = beyond.share > 1 ? "above the end" : "below the start";
+        return { what: `the baseline of ${format(level)} lies ${where} of the span ${range}` };
       },
     },
     "loop wastes its span": {

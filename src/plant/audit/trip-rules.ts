@@ -1,7 +1,7 @@
 import { convertedAt, linearTypeOf } from "../../amplitude/index";
 import { format } from "../../reading/index";
 import { AS_STATED, COMMON_PRACTICE, highestOf, setpointRules } from "../../setpoints/index";
-import { type AuditCase, highestIn, isAbove, known } from "./audit-case";
+import { type AuditCase, highestIn, isAbove, known, setpointText } from "./audit-case";
 import type { AuditRules } from "./audit-rule";
 
 /** The trip with the limits it is held against and the highest that they allow, all in its type. */
@@ -40,7 +40,7 @@ export function tripRules() {
         if (!isAbove(trip.value, highest.value)) return undefined;
         const most = ceiling?.text ?? (kind === "operation" ? upper.text : `1.25 times ${upper.text}`);
         return {
-          what: `the trip of ${format(trip)} is above ${format(highest)}, which is ${most}`,
+          what: `the trip of ${setpointText(trip)} is above ${format(highest)}, which is ${most}`,
           source: ceiling?.source ?? (kind === "operation" ? upper.source : setpointRules["trip cap"].source),
           mend: `lower the trip to at most ${format(highest)}, or give the limits of the maker with their source`,
         };
@@ -58,7 +58,7 @@ export function tripRules() {
         if (ceiling === undefined) return undefined;
         const highest = highestIn(trip, ceiling, machine);
         if (!isAbove(highest.value, ceiling.value)) return undefined;
-        return { what: `the trip of ${format(trip)} is above the ceiling of ${format(ceiling)}` };
+        return { what: `the trip of ${setpointText(trip)} is above the ceiling of ${format(ceiling)}` };
       },
     },
     "trip above zone C": {
@@ -71,7 +71,7 @@ export function tripRules() {
         const { trip, upper, highest } = tripHeld(machine);
         const { amplitude, text } = upper;
         if (!isAbove(trip.value, amplitude.value) || isAbove(trip.value, highest.value)) return undefined;
-        return { what: `the trip of ${format(trip)} is above ${format(amplitude)}, ${text}` };
+        return { what: `the trip of ${setpointText(trip)} is above ${format(amplitude)}, ${text}` };
       },
     },
     "trip at the baseline": {
