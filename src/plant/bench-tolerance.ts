@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, numeralAndUnit } from "../core/index";
+import { attempt, splitNumeral } from "../core/index";
 import { type Amplitude, parseAmplitude } from "../reading/index";
 
 /** Share of a level by which a check keeps away from a setpoint where the list has no tolerance; common practice, no source. */
@@ -12,7 +12,7 @@ const MOST = 0.5;
 export function toleranceShare(tolerance: string | undefined, level: Amplitude, as: string): number {
   if (tolerance === undefined) return USUAL;
   const told = attempt(() => {
-    const [digits, unit] = numeralAndUnit(tolerance, "a tolerance");
+    const [digits, unit] = splitNumeral(tolerance);
     if (/^dB$/i.test(unit)) return 10 ** (Number(digits) / 20) - 1;
     if (/^(?:%|percent|per cent)$/i.test(unit)) return Number(digits) / 100;
     return convertAmplitude(parseAmplitude(tolerance), as).value / level.value;

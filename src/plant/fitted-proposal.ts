@@ -1,6 +1,7 @@
 import { convertedAt, currentLoop } from "../amplitude/index";
 import { format } from "../reading/index";
 import {
+  AS_STATED,
   COMMON_PRACTICE,
   type Proposal,
   type ProposedSetpoint,
@@ -22,6 +23,20 @@ interface Unproposed {
 export interface FittedProposal {
   readonly proposal: Proposal;
   readonly unproposed: { readonly trip?: Unproposed; readonly alarm?: Unproposed };
+}
+
+/** What is said of limits whose source the list alone tells. */
+export const STATED_BY_LIST = "as stated by the list";
+
+/** A setpoint whose reasons say that limits are stated by the list: nobody typed them. */
+function statedByList(one: ProposedSetpoint | null): ProposedSetpoint | null {
+  if (one === null) return null;
+  const reasons = one.reasons.map((reason) =>
+    reason.source.note === AS_STATED
+      ? Object.freeze({ ...reason, source: Object.freeze({ ...reason.source, note: STATED_BY_LIST }) })
+      : reason,
+  );
+  return Object.freeze({ ...one, reasons: Object.freeze(reasons) });
 }
 
 /** With a trip delay below the coast-down: one as long stops nothing sooner than the machine stops by itself. */
@@ -106,7 +121,11 @@ export function fittedProposal(asked: Proposal, row: PlantMachine, hertz: number
   const { as } = asked;
   const deviation = row.baseline?.deviation;
   const spread = deviation === undefined ? asked : withSpread(asked, deviation, hertz);
-  const proposal = withinCoastDown(underCeiling(spread, row, hertz), row);
+  const within = withinCoastDown(underCeiling(spread, row, hertz), row);
+  const proposal =
+    row.limits === undefined
+      ? within
+      : { ...within, alarm: statedByList(within.alarm), trip: statedByList(within.trip) };
   const { trip, alarm } = proposal;
   const none = (one: ProposedSetpoint, why: string | undefined): Unproposed | undefined =>
     why === undefined ? undefined : { why, ...{ range: one.range, reasons: one.reasons } };

@@ -2,7 +2,7 @@ import { shown, VeladisError } from "../core/index";
 
 /** Signs that take no room: soft hyphen, joiners, marks of direction, fillers. */
 const invisible =
-  /[\u00ad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\u3164\ufeff\uffa0]/;
+  /\u034f|[\u00ad\u061c\u115f\u1160\u17b4\u17b5\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\u3164\ufeff\uffa0]/;
 
 /**
  * The tag itself, where every sign of it can be seen: two tags that look alike would be two machines.

@@ -95,6 +95,14 @@ describe("a schedule of setpoints", () => {
     expect([named?.chosenBy, named?.proposal.trip?.stored.value]).toEqual(["table", 8.5]);
   });
 
+  it("says of limits of the list that the list states them", () => {
+    const limits = { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker of the pump" };
+    const notes = scheduleOf(row("P-1", { limits })).machines[0]?.proposal.trip?.reasons.map(
+      ({ source }) => source.note,
+    );
+    expect([notes?.includes("as stated by the list"), notes?.includes("as stated by the user")]).toEqual([true, false]);
+  });
+
   it("does not call the median of several readings a single one", () => {
     const many = scheduleOf(row("P-1", { baseline: { ...baseline, count: 14 } })).machines[0];
     expect(many?.proposal.warnings.find(({ code }) => code === "single baseline")?.text).toContain("median of 14");

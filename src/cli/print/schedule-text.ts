@@ -1,22 +1,26 @@
 import { cellText, counted, provenances, visibleText } from "../../core/index";
-import type { ScheduledMachine, SetpointChange, SetpointSchedule } from "../../plant/index";
+import { type ScheduledMachine, type SetpointChange, type SetpointSchedule, STATED_BY_LIST } from "../../plant/index";
 import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
 import { quotedCell } from "../delimited/cells";
 import { dashed, wrapped } from "./wrapped";
 import { wrappedTable } from "./wrapped-table";
 
-const chosen = {
+const chosen: Readonly<Record<Exclude<ScheduledMachine["chosenBy"], "limits">, string>> = {
   table: "table of the list",
-  limits: "limits of the list",
   nameplate: "chosen by the nameplate",
-} as const;
+};
 
 /** By what a machine is proposed for, in words. */
 function limitsText({ proposal, chosenBy }: ScheduledMachine): string {
   const names = proposal.schemes.map(({ standard, edition, machineClass }) =>
     [`${standard} (${edition})`, machineClass].filter(Boolean).join(", "),
   );
+  if (chosenBy === "limits") {
+    const all = [...(proposal.alarm?.reasons ?? []), ...(proposal.trip?.reasons ?? [])];
+    const stated = all.find(({ source }) => source.note === STATED_BY_LIST)?.source.title;
+    return ["limits", STATED_BY_LIST, stated === undefined ? "" : `(${stated})`].filter(Boolean).join(" ");
+  }
   return [names.join(" and "), chosen[chosenBy], `limits and rules ${provenances[proposal.provenance].text}`]
     .filter(Boolean)
     .join("; ");
