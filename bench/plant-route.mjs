@@ -7,13 +7,17 @@ import { finish, report } from "./measure.mjs";
 
 const kinds = Array.from({ length: 30 }, (_, i) => {
   const speed = [985, 1485, 2975][i % 3];
-  if (i % 3 === 0) return `pump,${[15, 45, 90, 132, 250][i % 5]} kW,${speed} r/min,,housing,${i % 2 ? "category II" : "category I"}`;
+  if (i % 3 === 0)
+    return `pump,${[15, 45, 90, 132, 250][i % 5]} kW,${speed} r/min,,housing,${i % 2 ? "category II" : "category I"}`;
   if (i % 3 === 1) return `fan,${[30, 55, 110, 200][i % 4]} kW,600 to ${speed} r/min,rigid,housing,BV-3`;
   return `motor,${[30, 75, 160, 400][i % 4]} kW,${speed} r/min,flexible,housing,`;
 });
 const folder = mkdtempSync(join(tmpdir(), "veladis-route-"));
 const [list, route, one] = ["plant.csv", "route.csv", "one.csv"].map((name) => join(folder, name));
-const machines = Array.from({ length: 1000 }, (_, i) => `KW-${i},${kinds[i % 30]},${(1 + (i % 30) / 20).toFixed(2)} mm/s rms`);
+const machines = Array.from(
+  { length: 1000 },
+  (_, i) => `KW-${i},${kinds[i % 30]},${(1 + (i % 30) / 20).toFixed(2)} mm/s rms`,
+);
 writeFileSync(list, `tag,kind,power,speed,support,place,nameplate,baseline\n${machines.join("\n")}\n`);
 const rows = Array.from({ length: 100_000 }, (_, i) => {
   const level = 0.1 + ((i * 7919) % 120) / 10;

@@ -50,7 +50,7 @@ export interface StoredSetpoint {
 function effectOf(asked: Amplitude, stored: Amplitude, percent: number, { step, highest }: Device): string {
   if (step === undefined && highest === undefined) return "no steps of the device were given";
   if (percent === 0) return "the device stores what was asked";
-  const size = `${Math.abs(percent).toFixed(1)} %`;
+  const size = Math.abs(percent) < 0.05 ? "less than 0.1 %" : `${Math.abs(percent).toFixed(1)} %`;
   return percent < 0
     ? `the device stores ${format(stored)} for ${format(asked)}: it acts at a level ${size} lower than asked`
     : `the device stores ${format(stored)} for ${format(asked)}: levels up to ${size} above what was asked do not act`;

@@ -2,7 +2,7 @@ import { counted, inPlace, requireGiven, requireKnownOptions, withParameters } f
 import { daysBetween, requireDay } from "./calendar";
 import { type ChangeChain, type ChangeEnd, changeChain, changesBySetting } from "./change-chain";
 import { type ChangeFinding, cellWords, changeFinding, entryWords } from "./change-finding";
-import { type ChangeRule, changeRules } from "./change-rules";
+import { type ChangeRule, changeRules, LONG_BYPASS_DAYS } from "./change-rules";
 import { type PlantColumn, plantColumns } from "./columns";
 import { rowsByTag } from "./compared-tag";
 import type { PlantChange } from "./plant-change";
@@ -80,6 +80,8 @@ function ofEnd({ change, ended, isBack }: ChangeEnd, { on, machine }: Held): rea
     changeFinding(code, machine, `${what}, ${how}: ${entryWords(change)}`),
   ];
   const stands = ended === null || daysBetween(on, ended) > 0;
+  // an entry of a day that lies ahead is told as that, and stands for nothing yet
+  if (daysBetween(on, change.date) > 0 && until !== undefined) return [];
   if (until === undefined) return stands ? say("bypass without expiry", "no until and not lifted") : [];
   const over = daysBetween(until, stands ? on : ended);
   if (stands && over > 0) {
@@ -87,6 +89,13 @@ function ofEnd({ change, ended, isBack }: ChangeEnd, { on, machine }: Held): rea
       isBypass ? "bypass expired" : "never put back",
       `until ${until}, ${counted(over, "day")} ago, not put back`,
     );
+  }
+  const planned = daysBetween(change.date, until);
+  if (stands && isBypass && planned > LONG_BYPASS_DAYS) {
+    return [
+      ...say("long bypass", `until ${until}, ${counted(planned, "day")} from its first`),
+      ...say("bypassed now", `until ${until}`),
+    ];
   }
   if (stands) return say(isBypass ? "bypassed now" : "stands for a time", `until ${until}`);
   if (!isBack) return say("replaced, not put back", `until ${until}, replaced on ${ended}`);

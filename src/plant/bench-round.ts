@@ -81,7 +81,7 @@ const keys: Readonly<Record<keyof RoundOptions, true>> = /* @__PURE__ */ Object.
 
 const NOTES: readonly string[] = /* @__PURE__ */ Object.freeze([
   "before: record the settings as found, and under the site's procedure disconnect the device from the trip of the running machine; while it is disconnected the machine has no vibration trip from it",
-  "levels lie between alarm and trip, so that the alarm may be given; with one setpoint alone at 70 to 100 % of the trip, or 100 to 125 % of the alarm",
+  "levels lie between alarm and trip, the tolerance away from both (5 % where the list has none), so that the alarm may be given; where that leaves no room, in the middle; with one setpoint alone at 70 to 100 % of the trip, or 100 to 125 % of the alarm",
   "one level at one frequency proves the reading there; trip, reset, delay, latch and failure are proven by the steps of the sheet",
   "after: put every setting back, reconnect the device to the trip, lift every bypass and record it",
 ]);
@@ -153,7 +153,7 @@ function leftOut({ tag, line }: PlantMachine, reason: NoWindow | undefined): Lef
 /**
  * The checks that are due as a round on the bench: few settings of the shaker, each for as many devices as it suits.
  *
- * A setting suits a device where its frequency lies in the flat part of the band and its level between alarm and trip, within
+ * A setting suits a device where its frequency lies in the flat part of the band and its level between alarm and trip, the tolerance away from both, within
  * the loop and the reach of the shaker. Chosen is each time the setting that serves most of those that are left; that
  * is seldom the smallest number of settings, and never far from it.
  *

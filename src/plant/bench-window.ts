@@ -2,6 +2,7 @@ import { convertAmplitude, currentLoop, linearTypeOf } from "../amplitude/index"
 import { bandResponse } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, amplitudeIn, significant } from "../reading/index";
+import { toleranceShare } from "./bench-tolerance";
 import { levelText } from "./level-text";
 import type { PlantMachine } from "./plant-machine";
 
@@ -45,7 +46,7 @@ export function middleOfBand({ band }: PlantMachine): number | undefined {
 }
 
 /**
- * The levels between alarm and trip of a device at a frequency, in the flat part of its band and within its loop.
+ * The levels between alarm and trip of a device at a frequency, its tolerance away from both, in the flat part of its band and within its loop.
  *
  * With one setpoint alone they lie close to it. A band that the list does not have is taken to hold the frequency; the
  * round tells so.
@@ -68,6 +69,8 @@ export function benchWindow(machine: PlantMachine, hertz: number): BenchWindow |
   const levels = setpoints.map(levelIn);
   const shares = levels.length > 1 ? ([1, 1] as const) : trip === undefined ? aboveAlarm : belowTrip;
   const lowest = Math.min(...levels) * shares[0];
+  const away = setpoints.map((one) => toleranceShare(machine.tolerance, one, linearTypeOf(one)));
+  const share = Math.max(...away);
   const end = loop === undefined ? undefined : currentLoop(loop).reading(20);
   const most = end === undefined ? Number.POSITIVE_INFINITY : levelIn(end);
   if (end !== undefined && lowest > most) {
@@ -76,5 +79,13 @@ export function benchWindow(machine: PlantMachine, hertz: number): BenchWindow |
       mend: "a loop whose range holds alarm and trip",
     };
   }
-  return { machine, lowest, highest: Math.min(Math.max(...levels) * shares[1], most) };
+  const highest = Math.max(...levels) * shares[1];
+  // a device at the edge of its tolerance shows a level on a setpoint on either side of it
+  const [from, to] = [
+    alarm === undefined ? lowest : lowest * (1 + share),
+    trip === undefined ? highest : highest * (1 - share),
+  ];
+  const middle = (lowest + highest) / 2;
+  const [low, high] = from <= to ? [from, to] : [middle, middle];
+  return { machine, lowest: Math.min(low, most), highest: Math.min(high, most) };
 }

@@ -27,6 +27,11 @@ export function pointed(cell: string, { decimal }: CellOptions): string {
   return decimal === "," ? pointedWords(cell, true) : cell;
 }
 
+/** The text of a number or a reading with a point for decimals: told a comma, 3,545 is no thousands. */
+export function pointedValue(cell: string, { decimal }: CellOptions): string {
+  return plainNumerals(cell, decimal === undefined ? undefined : { decimal }).trim();
+}
+
 /** A number without a unit: its heading names the unit. */
 export function numberOf(cell: string, options: CellOptions, what: string): number {
   const text = plainNumerals(cell, options.decimal === undefined ? undefined : { decimal: options.decimal }).trim();

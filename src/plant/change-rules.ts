@@ -8,6 +8,9 @@ export interface ChangeRuleEntry {
   readonly mend: string;
 }
 
+/** Days from the first to the last day of a bypass beyond which it is long; common practice, no source. */
+export const LONG_BYPASS_DAYS = 30;
+
 /** The rules by which a record of changes is read, all of them common practice without a source. To add one, add its row here. */
 // biome-ignore format: a row of a table is a line
 export const changeRules = /* @__PURE__ */ frozen({
@@ -24,6 +27,7 @@ export const changeRules = /* @__PURE__ */ frozen({
   "no cells": { severity: "error", says: "an entry on a machine whose cells are not at hand", why: "it is held against nothing", mend: "read the list with parsePlant, which keeps the cells" },
   "not approved": { severity: "warning", says: "a change that nobody approved", why: "whoever answers for the machine may not know of it", mend: "have the person who answers for the machine approve it, or put it back" },
   "approved by oneself": { severity: "warning", says: "a change approved by the person who made it", why: "nobody else has looked at it", mend: "have another person look at it and approve it" },
+  "long bypass": { severity: "warning", says: "a bypass approved for more than 30 days", why: "a bypass is for a short work; one that stands for long is a machine without protection that nobody looks at any more", mend: "end it sooner, or have it approved anew from time to time, with what protects the machine meanwhile" },
   "ended late": { severity: "warning", says: "a bypass or a change for a time that was put back after its end", why: "for these days it stood without approval", mend: "look at what protected the machine in these days" },
   "machine gone": { severity: "warning", says: "a machine that the list had before, and has no more", why: "a machine that is in no list is checked by nobody", mend: "put its row back, or keep a note of why it went" },
   "replaced, not put back": { severity: "note", says: "a change for a time that another value replaced", why: "the value that stands there now follows one that was to go", mend: "make sure that it was approved to stay" },

@@ -17,18 +17,20 @@ export {
   type LeftOut,
   type RoundOptions,
 } from "./bench-round";
+export { daysBetween } from "./calendar";
 export { calendarDay, type DayOrder } from "./calendar-day";
 export type { CellOptions } from "./cell-readers";
 export { changeCautions } from "./change-cautions";
 export { changeChain, changesBySetting } from "./change-chain";
 export { type ChangeColumn, changeColumns, changeTitles } from "./change-columns";
 export type { ChangeFinding } from "./change-finding";
-export { type ChangeRule, type ChangeRuleEntry, changeRules } from "./change-rules";
+export { type ChangeRule, type ChangeRuleEntry, changeRules, LONG_BYPASS_DAYS } from "./change-rules";
 export { type CellKind, type ColumnGroup, type PlantColumn, type PlantColumnEntry, plantColumns } from "./columns";
 export { rowsByTag } from "./compared-tag";
 export { type DoubtfulPeriod, doubtfulPeriods } from "./doubtful-periods";
 export { type DueCheck, type DueOptions, dueChecks } from "./due-checks";
 export { type DueState, type DueStateEntry, dueStates } from "./due-states";
+export { STATED_BY_LIST } from "./fitted-proposal";
 export { type JudgeRouteOptions, judgeRoute } from "./judge-route";
 export { levelText } from "./level-text";
 export type { RowOptions } from "./machine-of-row";

@@ -20,6 +20,7 @@ import {
 import { type PlantColumn, plantColumns } from "./columns";
 import { factColumns, factWords, requireFact, requireKind } from "./machine-words";
 import type { PlantMachine } from "./plant-machine";
+import { visibleTag } from "./visible-tag";
 
 /** How the rows of a list are read. */
 export interface RowOptions extends CellOptions {
@@ -120,6 +121,7 @@ export function machineOfRow(
     if (cells[column] !== undefined) continue;
     refuse(column, new VeladisError("missing-fact", { expected: plantColumns[column].says, received: "nothing" }));
   }
+  read("tag", visibleTag);
   for (const [column, needs] of without) {
     if (cells[column] === undefined || cells[needs] !== undefined) continue;
     refuse(column, new VeladisError("missing-fact", { expected: `${needs}, beside ${column}`, received: "nothing" }));

@@ -17,6 +17,7 @@ import type { ChangedSetting, ChangeRecord, PlantChange } from "./plant-change";
 import type { CalendarDay, RefusedRow } from "./plant-machine";
 import { isSameCell } from "./same-cell";
 import { valueOfCell } from "./value-of-cell";
+import { visibleTag } from "./visible-tag";
 
 const keys: Readonly<Record<keyof CellOptions, true>> = /* @__PURE__ */ Object.freeze({ decimal: true, dates: true });
 
@@ -42,6 +43,10 @@ function settingOf(cell: string): ChangedSetting {
   throw unknownOption(cell, changedSettings, "a column of the list that was changed, or bypass");
 }
 
+/** What protects a machine, and can be bypassed; any of these words says it. */
+const protections =
+  /\b(?:trips?|alarms?|sensors?|channels?|devices?|relays?|interlocks?|protection|shutdown|outputs?)\b/i;
+
 /** What an entry may not be, all cells being readable. */
 function contradiction({ setting, old, new: now, date, until, putBack }: PlantChange): RefusedCell | undefined {
   const refuse = (column: ChangeColumn, expected: string, received: string): RefusedCell => ({
@@ -56,6 +61,13 @@ function contradiction({ setting, old, new: now, date, until, putBack }: PlantCh
         old === "" ? "neither" : "both",
       );
     }
+    const [column, what] = now === "" ? (["old", old] as const) : (["new", now] as const);
+    if (!protections.test(what))
+      return refuse(
+        column,
+        "what is bypassed: trip, alarm, sensor, channel, device, relay, interlock, with words about it",
+        shown(what),
+      );
     if (now === "" && until !== undefined) return refuse("until", "no until where a bypass is lifted", until);
   } else if (isSameCell(setting, old, now)) {
     return refuse("new", "a value other than the old one", old === "" ? "nothing in both" : shown(now));
@@ -93,7 +105,7 @@ export function changeOfCells(
   const text = (column: ChangeColumn) => read(column, (cell) => cell);
   const day = (column: ChangeColumn): CalendarDay | undefined =>
     read(column, (cell) => calendarDay(cell, options.dates));
-  const [date, tag, setting] = [day("date"), text("tag"), read("setting", settingOf)];
+  const [date, tag, setting] = [day("date"), read("tag", visibleTag), read("setting", settingOf)];
   const value = (column: "old" | "new") =>
     read(column, (cell) =>
       setting === undefined || setting === "bypass" ? cell : valueOfCell(setting, cell, options),

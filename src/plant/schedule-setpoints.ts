@@ -1,8 +1,8 @@
 import { cautions, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { fixedHertz, type Proposal, proposeSetpoints, type SetpointWarning } from "../setpoints/index";
 import type { SchemeRef } from "../severity/index";
-import { underCeiling } from "./ceiling-of-list";
 import { rowsByTag } from "./compared-tag";
+import { fittedProposal } from "./fitted-proposal";
 import { type LimitsChosenBy, limitsOfRow } from "./machine-verdict";
 import type { Plant, PlantMachine, RefusedRow } from "./plant-machine";
 import { requirePlant } from "./require-plant";
@@ -20,6 +20,7 @@ const keys: Readonly<Record<keyof ScheduleOptions, true>> = /* @__PURE__ */ Obje
 /** How what is set stands to a proposal, the worst first. */
 const standings = /* @__PURE__ */ Object.freeze([
   "above the rules",
+  "no trip proposed",
   "would be lowered",
   "would change",
   "as proposed",
@@ -45,7 +46,7 @@ export interface UnscheduledMachine extends RefusedRow {
 
 /** The setpoints that are proposed for all machines of a plant. */
 export interface SetpointSchedule {
-  /** The worst first: what is set above the rules, what would be lowered, what would change, then the rest; each in the order of the list. */
+  /** The worst first: what is set above the rules, where no trip can be proposed, what would be lowered, what would change, then the rest; each in the order of the list. */
   readonly machines: readonly ScheduledMachine[];
   readonly refused: readonly UnscheduledMachine[];
   readonly cautions: readonly string[];
@@ -58,15 +59,16 @@ const BY_ITSELF =
 function warningsOf({ warnings }: Proposal, { baseline }: PlantMachine): readonly SetpointWarning[] {
   const { count, deviation } = baseline ?? {};
   if (count === undefined || count < 2) return warnings;
-  const text = `the baseline is the median of ${count} readings, as the list says; their scatter plays no part here${deviation === undefined ? "" : ", though the list has their standard deviation"}: veladis setpoints reads them from a file`;
+  const text = `the baseline is the median of ${count} readings, as the list says; ${deviation === undefined ? "their scatter plays no part here" : "of their scatter the standard deviation that the list has plays a part"}; veladis setpoints reads them from a file`;
   return Object.freeze(warnings.map((one) => (one.code === "single baseline" ? { ...one, text } : one)));
 }
 
-function standingOf(changes: readonly SetpointChange[]): ScheduledMachine["standing"] {
+function standingOf(changes: readonly SetpointChange[], { trip }: Proposal): ScheduledMachine["standing"] {
   const isAbove = changes.some(
-    ({ isAllowed, set, allowed }) => isAllowed === false && (set ?? 0) > (allowed?.[1] ?? 0),
+    ({ isAllowed, set, allowed }) => isAllowed === false && (set ?? 0) >= (allowed?.[1] ?? 0),
   );
   if (isAbove) return "above the rules";
+  if (trip === null) return "no trip proposed";
   const levels = changes.filter(({ setting }) => setting === "trip" || setting === "alarm");
   if (levels.some(({ does }) => does === "lower")) return "would be lowered";
   return changes.every(({ does }) => does === "keep") ? "as proposed" : "would change";
@@ -112,12 +114,12 @@ export function scheduledMachine(
     device: { ...device, ...(band !== undefined && { band }) },
     ...(tripDelay !== undefined && { onDelay: tripDelay }),
   });
-  const capped = underCeiling(proposed, row, hertz);
-  const proposal = Object.freeze({ ...capped, warnings: warningsOf(capped, row) });
-  const changes = setpointChanges(row, proposal, hertz);
+  const fitted = fittedProposal(proposed, row, hertz);
+  const proposal = Object.freeze({ ...fitted.proposal, warnings: warningsOf(fitted.proposal, row) });
+  const changes = setpointChanges(row, { ...fitted, proposal }, hertz);
   return Object.freeze({
     ...{ tag, line, ...(description !== undefined && { description }), chosenBy: by },
-    ...{ standing: standingOf(changes), changes, proposal },
+    ...{ standing: standingOf(changes, proposal), changes, proposal },
   });
 }
 
@@ -133,7 +135,9 @@ function refusal({ tag, line }: PlantMachine, error: unknown): UnscheduledMachin
  * would raise or lower, by how much, and why. Nothing is changed by itself.
  *
  * A machine is proposed for by its own baseline, table or limits, loop, band, steps of its device and planned delay; the trip is
- * no higher than the ceiling of its row. A row that was refused, one of two with the same tag, and one for which nothing can be
+ * no higher than the ceiling of its row, the hysteresis is two of the standard deviations that the list has, the trip delay
+ * is shorter than the coast-down. A level that its loop does not carry is not proposed, nor a trip whose ceiling is not
+ * above alarm and baseline. A row that was refused, one of two with the same tag, and one for which nothing can be
  * proposed stand among `refused`, with the reason.
  *
  * @param plant - the list

@@ -1,7 +1,8 @@
 import { amountOf, convertedAt } from "../amplitude/index";
 import { attempt, same } from "../core/index";
 import { type Amplitude, type Assumption, significant } from "../reading/index";
-import type { Proposal, ProposedSetpoint, Reason } from "../setpoints/index";
+import type { ProposedSetpoint, Reason } from "../setpoints/index";
+import type { FittedProposal } from "./fitted-proposal";
 import type { PlantMachine } from "./plant-machine";
 
 /** A setting that a schedule proposes. */
@@ -14,11 +15,12 @@ export interface SetpointChange {
   readonly unit: string;
   /** What is set; null where the list does not say. */
   readonly set: number | null;
-  readonly proposed: number;
+  /** Null where none is proposed; `text` says why. */
+  readonly proposed: number | null;
   /** Proposed less set. */
   readonly difference: number | null;
-  /** What the proposal would do with what is set; `"set"` where the list says nothing of it. */
-  readonly does: "raise" | "lower" | "keep" | "set";
+  /** What the proposal would do with what is set; `"set"` where the list says nothing of it, `"none"` where none is proposed. */
+  readonly does: "raise" | "lower" | "keep" | "set" | "none";
   /** The lowest and highest that the rules allow; null where they say neither. */
   readonly allowed: readonly [lowest: number, highest: number] | null;
   /** Whether what is set lies within that; null where one of the two is not known. */
@@ -38,39 +40,63 @@ interface SetNow {
   readonly assumed?: readonly Assumption[];
 }
 
-type Proposed = Pick<SetpointChange, "setting" | "unit" | "proposed" | "allowed" | "why">;
+interface Proposed extends Pick<SetpointChange, "setting" | "unit" | "proposed" | "allowed" | "why"> {
+  /** Why none is proposed. */
+  readonly unproposed?: string;
+  /** What what is set has to lie below, where its highest is not allowed itself. */
+  readonly below?: string;
+}
 
-function textOf(change: Omit<SetpointChange, "text">, because: string | undefined): string {
-  const { unit, set, proposed, difference, does, allowed, isAllowed } = change;
+/** How what is set stands to what the rules allow, in words. */
+function heldText({ unit, set, allowed, isAllowed }: Omit<SetpointChange, "text">, below: string | undefined): string {
+  if (set === null || allowed === null || isAllowed === null) return "";
   const level = (value: number): string => `${significant(value, 4)} ${unit}`;
-  const aside = because === undefined ? "" : `; ${because}`;
-  if (set === null || difference === null) return `set ${level(proposed)}: the list says nothing of it${aside}`;
-  const now =
-    allowed === null || isAllowed === null
-      ? ""
-      : isAllowed
-        ? "; what is set is within what the rules allow"
-        : set > allowed[1]
-          ? `; WHAT IS SET IS ABOVE ALL THAT THE RULES ALLOW, ${level(allowed[1])}`
-          : `; what is set is below the range of the rules, which begins at ${level(allowed[0])}`;
+  if (isAllowed) return "; what is set is within what the rules allow";
+  if (set < allowed[0]) return `; what is set is below the range of the rules, which begins at ${level(allowed[0])}`;
+  return below === undefined
+    ? `; WHAT IS SET IS ABOVE ALL THAT THE RULES ALLOW, ${level(allowed[1])}`
+    : `; WHAT IS SET IS NOT BELOW ${below.toUpperCase()}, ${level(allowed[1])}`;
+}
+
+function textOf(
+  change: Omit<SetpointChange, "text">,
+  because: string | undefined,
+  { unproposed, below }: Proposed,
+): string {
+  const { unit, set, proposed, difference, does } = change;
+  const level = (value: number): string => `${significant(value, 4)} ${unit}`;
+  const now = heldText(change, below);
+  if (proposed === null) {
+    const stands = set === null ? (because ?? "the list says nothing of it") : `set is ${level(set)}`;
+    return `none is proposed: ${unproposed}; ${stands}${now}`;
+  }
+  if (set === null || difference === null) return `set ${level(proposed)}: ${because ?? "the list says nothing of it"}`;
   if (does === "keep") return `keep ${level(set)}${now}`;
   return `${does} by ${level(Math.abs(difference))}, from ${level(set)} to ${level(proposed)}${now}`;
 }
 
-function changeOf(proposed: Proposed, { value: set, because, assumed = [] }: SetNow): SetpointChange {
-  const difference = set === null ? null : same(proposed.proposed, set) ? 0 : proposed.proposed - set;
-  const { allowed } = proposed;
+function changeOf(asked: Proposed, { value: set, because, assumed = [] }: SetNow): SetpointChange {
+  const { unproposed: _, below, ...told } = asked;
+  const { proposed, allowed } = told;
+  const difference =
+    set === null || proposed === null ? null : same(proposed, set) ? 0 : Number((proposed - set).toPrecision(12));
   const isAllowed =
     set === null || allowed === null
       ? null
-      : (set >= allowed[0] || same(allowed[0], set)) && (set <= allowed[1] || same(allowed[1], set));
-  const does = difference === null ? "set" : difference === 0 ? "keep" : difference > 0 ? "raise" : "lower";
-  const change = { ...proposed, set, difference, does, isAllowed, assumed } as const;
-  const text =
-    set === null && because !== undefined
-      ? `set ${significant(proposed.proposed, 4)} ${proposed.unit}: ${because}`
-      : textOf(change, because);
-  return Object.freeze({ ...change, text });
+      : (set >= allowed[0] || same(allowed[0], set)) &&
+        (below === undefined ? set <= allowed[1] || same(allowed[1], set) : set < allowed[1]);
+  const does =
+    proposed === null
+      ? "none"
+      : difference === null
+        ? "set"
+        : difference === 0
+          ? "keep"
+          : difference > 0
+            ? "raise"
+            : "lower";
+  const change = { ...told, set, difference, does, isAllowed, assumed } as const;
+  return Object.freeze({ ...change, text: textOf(change, because, asked) });
 }
 
 /** A level that is set, in the type of the setpoints. */
@@ -98,42 +124,45 @@ function hysteresisIn({ settings: { hysteresis }, trip }: PlantMachine): SetNow 
 /** What would change of the settings of a machine, by a proposal. */
 export function setpointChanges(
   machine: PlantMachine,
-  { as, alarm, trip, delay, hysteresis }: Proposal,
+  { proposal: { as, alarm, trip, delay, hysteresis }, unproposed }: FittedProposal,
   hertz: number | undefined,
 ): readonly SetpointChange[] {
-  const level = (setting: "trip" | "alarm", one: ProposedSetpoint | null): SetpointChange[] =>
-    one === null
-      ? []
-      : [
-          changeOf(
-            { setting, unit: as, proposed: one.stored.value, allowed: one.range, why: one.reasons },
-            levelIn(machine[setting], as, hertz),
-          ),
-        ];
+  const level = (setting: "trip" | "alarm", one: ProposedSetpoint | null): SetpointChange[] => {
+    const set = levelIn(machine[setting], as, hertz);
+    if (one !== null)
+      return [changeOf({ setting, unit: as, proposed: one.stored.value, allowed: one.range, why: one.reasons }, set)];
+    const none = unproposed[setting];
+    if (none === undefined && machine[setting] === undefined) return [];
+    const { why: because = "the rules give none for this machine", range = null, reasons = [] } = none ?? {};
+    return [changeOf({ setting, unit: as, proposed: null, allowed: range, why: reasons, unproposed: because }, set)];
+  };
+  const { coastDown } = machine;
+  const isBelow = coastDown !== undefined && coastDown <= delay.longest;
   const seconds = (setting: "trip delay" | "alarm delay", proposed: number, set: number | undefined): SetpointChange =>
     changeOf(
       {
-        setting,
-        unit: "s",
-        proposed,
+        ...{ setting, unit: "s", proposed, why: delay.reasons },
         allowed: setting === "trip delay" ? [0, delay.longest] : null,
-        why: delay.reasons,
+        ...(setting === "trip delay" && isBelow && { below: "the coast-down" }),
       },
       { value: set ?? null },
     );
+  const [hasTrip, hasAlarm] = [trip ?? machine.trip, alarm ?? machine.alarm].map(
+    (one) => one !== undefined && one !== null,
+  );
   return Object.freeze([
     ...level("trip", trip),
     ...level("alarm", alarm),
     // without a trip there is nothing to delay
-    ...(trip === null ? [] : [seconds("trip delay", delay.trip, machine.tripDelay)]),
-    ...(alarm === null ? [] : [seconds("alarm delay", delay.alarm, machine.alarmDelay)]),
-    ...(trip === null
-      ? []
-      : [
+    ...(hasTrip ? [seconds("trip delay", delay.trip, machine.tripDelay)] : []),
+    ...(hasAlarm ? [seconds("alarm delay", delay.alarm, machine.alarmDelay)] : []),
+    ...(hasTrip
+      ? [
           changeOf(
             { setting: "hysteresis", unit: "%", proposed: hysteresis.percent, allowed: null, why: hysteresis.reasons },
             hysteresisIn(machine),
           ),
-        ]),
+        ]
+      : []),
   ]);
 }

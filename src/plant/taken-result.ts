@@ -2,7 +2,7 @@ import { convertAmplitude, linearTypeOf } from "../amplitude/index";
 import { attempt, inPlace, shown, VeladisError } from "../core/index";
 import { asFoundAsLeft, checkAgainstKnown, foundMeanings, type KnownCheckResult } from "../verification/index";
 import { calendarDay } from "./calendar-day";
-import { amountText, type CellOptions, pointed } from "./cell-readers";
+import { amountText, type CellOptions, pointedValue } from "./cell-readers";
 import type { PlantColumn } from "./columns";
 import { rowsByTag } from "./compared-tag";
 import type { CalendarDay, Plant, PlantMachine } from "./plant-machine";
@@ -82,10 +82,12 @@ function machineOf({ number, tag }: ResultCells, plant: Plant): PlantMachine {
 function dayOf({ number, date }: ResultCells, before: CalendarDay | null, { on, dates }: ResultOptions): CalendarDay {
   const day = inPlace({ option: "date" }, () => calendarDay(date, dates));
   if (day > on) refuse("out-of-range", "date", `a day not after ${on}, on which the results are read`, day);
+  const round = sheetOfNumber(number)?.on as CalendarDay;
+  if (day < round)
+    refuse("out-of-range", "date", `a day not before ${round}, the round of its sheet ${shown(number)}`, day);
   if (before === null) return day;
   if (day <= before)
     refuse("out-of-range", "date", `a day after the last check, ${before}: an earlier one is in the list already`, day);
-  const round = sheetOfNumber(number)?.on as CalendarDay;
   if (round < before)
     refuse("out-of-range", "number", `a sheet of a round after the last check, ${before}`, shown(number));
   return day;
@@ -144,8 +146,8 @@ export function resultOfCells(cells: ResultCells, line: number, { plant, options
   const { tag } = machine;
   const last = before.get(tag) ?? machine.check?.date ?? null;
   const date = dayOf(cells, last, options);
-  const [known, found, left] = [cells.known, cells["as found"], cells["as left"]].map((cell) =>
-    pointed(cell, options),
+  const [known, found, left] = (["known", "as found", "as left"] as const).map((option) =>
+    inPlace({ option }, () => pointedValue(cells[option], options)),
   ) as [string, string, string];
   const row =
     cells.tolerance === ""

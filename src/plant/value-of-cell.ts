@@ -1,5 +1,5 @@
 import { calendarDay } from "./calendar-day";
-import { amountText, type CellOptions, numberOf, pointed, readingOf } from "./cell-readers";
+import { amountText, type CellOptions, numberOf, pointed, pointedValue, readingOf } from "./cell-readers";
 import { type CellKind, type PlantColumn, plantColumns } from "./columns";
 
 const readers: Readonly<Record<CellKind, (cell: string, options: CellOptions, what: string) => string>> = {
@@ -8,11 +8,11 @@ const readers: Readonly<Record<CellKind, (cell: string, options: CellOptions, wh
   date: (cell, { dates }) => calendarDay(cell, dates),
   number(cell, options, what) {
     numberOf(cell, options, what);
-    return pointed(cell, options);
+    return pointedValue(cell, options);
   },
   reading(cell, options) {
     readingOf(cell, options);
-    return pointed(cell, options);
+    return pointedValue(cell, options);
   },
   amount: (cell, options, what) => amountText(cell, options, what, true),
 };

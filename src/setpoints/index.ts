@@ -27,3 +27,4 @@ export {
   setpointWarnings,
 } from "./setpoint-warnings";
 export type { SteadyOptions } from "./steady";
+export { withSpread } from "./with-spread";

@@ -3,8 +3,9 @@ import type { Amplitude } from "../reading/index";
 import { COMMON_PRACTICE, type Reason, setpointRules } from "./reason";
 import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
 
-/** Least hysteresis in percent of the threshold; common practice, no source. */
+/** Least and most hysteresis in percent of the threshold; common practice, no source. */
 const LEAST_HYSTERESIS = 5;
+const MOST_HYSTERESIS = 20;
 
 /** The hysteresis for an alarm, in percent of it, with its reason; two spreads of the baseline where they are known. */
 export function hysteresisFor(
@@ -12,11 +13,13 @@ export function hysteresisFor(
   alarm: number | undefined,
 ): { readonly percent: number; readonly reasons: readonly Reason[] } {
   const scatter = spread === undefined || alarm === undefined ? 0 : (200 * spread) / alarm;
-  const percent = Math.min(20, Math.max(LEAST_HYSTERESIS, Math.ceil(scatter)));
+  const percent = Math.min(MOST_HYSTERESIS, Math.max(LEAST_HYSTERESIS, Math.ceil(scatter - 1e-9)));
   const text =
-    percent > LEAST_HYSTERESIS
-      ? `${percent} %: two spreads of the baseline, so that its own scatter does not make the contact chatter`
-      : `${percent} %, more than two spreads of the baseline where it is known; the published tables of dead bands are for process signals and have no entry for vibration`;
+    scatter > MOST_HYSTERESIS
+      ? `${percent} %, the most that is proposed: two spreads of the baseline are ${Math.ceil(scatter)} %, so that an off-delay is needed beside it, or the level has to be steadied`
+      : percent > LEAST_HYSTERESIS
+        ? `${percent} %: two spreads of the baseline, so that its own scatter does not make the contact chatter`
+        : `${percent} %, more than two spreads of the baseline where it is known; the published tables of dead bands are for process signals and have no entry for vibration`;
   return { percent, reasons: [{ text, source: COMMON_PRACTICE }] };
 }
 

@@ -73,6 +73,22 @@ describe("plant change", () => {
     expect((await change("plant-changes.csv", {}, ...list)).code).toBe(0);
   });
 
+  it("a tag that the record writes another way starts no second chain", async () => {
+    const { code, err } = await change("plant-changes.csv", { tag: "lu-02", old: "8 mm/s rms", new: "7 mm/s rms" });
+    expect([code, err]).toEqual([2, expect.stringContaining("LU-02")]);
+    expect(readFileSync(at("plant-changes.csv"), "utf8")).toBe(plantFiles["plant-changes.csv"]);
+  });
+
+  it("a bypass has no cell in the list; one of years is told", async () => {
+    const bypass = { setting: "bypass", old: undefined, new: "trip", until: "2036-12-01" };
+    const { out, code } = await change("b.csv", bypass, "--list", at("plant.csv"));
+    expect([code, out.includes("change its cell too"), out.includes("a bypass of more than 30 days")]).toEqual([
+      0,
+      false,
+      true,
+    ]);
+  });
+
   it("a bypass needs approval and expiry; it is lifted by an entry of its own", async () => {
     const bypass = { setting: "bypass", old: undefined, new: "trip" };
     expect((await change("b.csv", bypass)).err).toContain("--until for a bypass");

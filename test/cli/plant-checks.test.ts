@@ -58,21 +58,22 @@ describe("plant checks", () => {
   it("a round by one setting of the shaker", async () => {
     const { out } = await checks("--on", "2026-12-01", ...shaker);
     expect(out.slice(out.indexOf("round on"), out.indexOf("\n\ncautions"))).toMatchInlineSnapshot(`
-      "round on the bench: 1 setting of the shaker for 4 devices (common practice, no source)
+      "round on the bench: 2 settings of the shaker for 4 devices (common practice, no source)
 
          shaker                                          sheet             should show
       -  ----------------------------------------------  ----------------  --------------
-      1  6 mm/s rms at 79.4 Hz (34.0 um pp, 0.432 g pk)  LU-01-2026-12-01  6 mm/s rms
-                                                         SP-A-2026-12-01   6 mm/s rms
-                                                         KP-1-2026-12-01   6 mm/s rms
-                                                         BP-L-2026-12-01   0.3341 in/s pk
+      1  5 mm/s rms at 79.4 Hz (28.3 um pp, 0.360 g pk)  SP-A-2026-12-01   5 mm/s rms
+                                                         KP-1-2026-12-01   5 mm/s rms
+                                                         BP-L-2026-12-01   0.2784 in/s pk
+      2  7 mm/s rms at 79.4 Hz (39.7 um pp, 0.504 g pk)  LU-01-2026-12-01  7 mm/s rms
 
       - no band in the list, taken to hold the frequency: KP-1; find out before the check
       - before: record the settings as found, and under the site's procedure disconnect the device from
         the trip of the running machine; while it is disconnected the machine has no vibration trip from
         it
-      - levels lie between alarm and trip, so that the alarm may be given; with one setpoint alone at 70
-        to 100 % of the trip, or 100 to 125 % of the alarm
+      - levels lie between alarm and trip, the tolerance away from both (5 % where the list has none), so
+        that the alarm may be given; where that leaves no room, in the middle; with one setpoint alone at
+        70 to 100 % of the trip, or 100 to 125 % of the alarm
       - one level at one frequency proves the reading there; trip, reset, delay, latch and failure are
         proven by the steps of the sheet
       - after: put every setting back, reconnect the device to the trip, lift every bypass and record it"
@@ -87,7 +88,7 @@ describe("plant checks", () => {
     expect(csv).toHaveLength(8);
     const lines = (await checks("--on", "2026-12-01", ...shaker, "--json")).out.trim().split("\n");
     const kinds = lines.map((line) => JSON.parse(line).answer as "due check");
-    expect(kinds).toEqual([...Array(6).fill("due check"), "bench setting"]);
+    expect(kinds).toEqual([...Array(6).fill("due check"), "bench setting", "bench setting"]);
     for (const [i, line] of lines.entries()) expect(fromJson(kinds[i] as "due check", line)).toBeTruthy();
   });
 
@@ -102,17 +103,50 @@ describe("plant checks", () => {
       "results.csv",
     ]);
     const sheet = readFileSync(at("round/BP-L-2026-12-01.html"), "utf8");
-    for (const text of ["BP-L-2026-12-01", "0.3341 in/s pk", "as found, in/s pk", "Bench test", "Never defeat a trip"])
+    for (const text of ["BP-L-2026-12-01", "0.2784 in/s pk", "as found, in/s pk", "Bench test", "Never defeat a trip"])
       expect(sheet).toContain(text);
     expect(readFileSync(at("round/KP-1-2026-12-01.html"), "utf8")).toContain("no band in the list");
     const back = await checks("--on", "2026-12-05", "--results", at("round/results.csv"));
     expect([back.code, back.out.split("\n")[0]]).toEqual([
       0,
-      "0 results, 4 still open: LU-01-2026-12-01, SP-A-2026-12-01, KP-1-2026-12-01, BP-L-2026-12-01",
+      "0 results, 4 still open: SP-A-2026-12-01, KP-1-2026-12-01, BP-L-2026-12-01, LU-01-2026-12-01",
     ]);
     const again = await checks("--on", "2026-12-01", ...shaker, "--sheets", at("round"));
     expect([again.code, again.err]).toEqual([2, expect.stringContaining("or --replace")]);
     expect((await checks("--on", "2026-12-01", ...shaker, "--sheets", at("round"), "--replace")).code).toBe(0);
+  });
+
+  it("a results.csv that was filled in is replaced by nothing", async () => {
+    const sheets = ["--on", "2026-12-01", ...shaker, "--sheets", at("round"), "--replace"];
+    expect((await checks(...sheets)).code).toBe(0);
+    const filled = readFileSync(at("round/results.csv"), "utf8").replace(/^(LU-01.*?),,/m, "$1,2026-12-02,");
+    writeFileSync(at("round/results.csv"), filled);
+    const { code, err } = await checks(...sheets);
+    expect([code, err]).toEqual([2, expect.stringContaining("nobody has filled in")]);
+    expect(readFileSync(at("round/results.csv"), "utf8")).toBe(filled);
+  });
+
+  it("no new list where no result was taken", async () => {
+    writeFileSync(at("results.csv"), plantFiles["results.csv"].replaceAll("2026-12-0", "2027-12-0"));
+    const { code, err } = await checks("--on", "2026-12-05", "--results", at("results.csv"), "--out", at("new.csv"));
+    expect([code, existsSync(at("new.csv")), err.includes("is not written")]).toEqual([2, false, true]);
+  });
+
+  it("a list of headings alone answers nothing: exit 2", async () => {
+    writeFileSync(at("plant.csv"), `${plantFiles["plant.csv"].split("\n")[0]}\n`);
+    expect((await checks("--on", "2026-12-01", "--fail-on", "due")).code).toBe(2);
+    for (const name of ["audit", "setpoints"])
+      expect([name, (await veladis(["plant", name, at("plant.csv"), "--keep-going"])).code]).toEqual([name, 2]);
+  });
+
+  it("frequencies with a decimal comma", async () => {
+    const { err, out } = await checks("--on", "2026-12-01", ...shaker, "--at", "24,7 Hz; 79,4 Hz", "--json");
+    expect([out, err.length > 0]).toEqual(["", true]);
+    writeFileSync(at("c.csv"), "tag;kind;alarm;trip;band\nLU-01;fan;5,6 mm/s rms;9,25 mm/s rms;5 Hz to 1000 Hz\n");
+    const told = ["plant", "checks", at("c.csv"), "--decimal-comma", "--on", "2026-12-01", ...shaker];
+    expect((await veladis([...told, "--at", "24,7 Hz"])).out).toContain("at 24.7 Hz");
+    const both = [...told, "--at", "24,7 Hz, 79,4 Hz", "--sheets", at("commas")];
+    expect((await veladis(both)).out).toContain("at 79.4 Hz");
   });
 
   it("hostile tags get names of files that are none, and sheets that run nothing", async () => {

@@ -37,6 +37,14 @@ describe("plant judge", () => {
     expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
   });
 
+  it("reads a column of frequencies with a decimal comma", async () => {
+    const own = file("tag;kind;power;speed;category\nP-1;pump;90 kW;2980 r/min;category II\n");
+    const route = file("tag;reading;at\nP-1;3,1 mm/s rms;24,7 Hz\n");
+    const { code, err } = await veladis(["plant", "judge", own, route, "--decimal-comma"]);
+    expect([err.includes("24,7"), code]).toEqual([false, 0]);
+    expect((await veladis(["plant", "judge", own, route, "--decimal-comma", "--at", "24,7 Hz"])).code).toBe(0);
+  });
+
   it("reads a unit from the cell, a column, the heading and a row below it, to one zone", async () => {
     const routes = [
       "tag,reading\nCondensate pump 1,5.9 mm/s rms\n",

@@ -49,6 +49,16 @@ function found(
 }
 
 describe("a record of changes held against the list (common practice, no source)", () => {
+  it("a bypass of a day ahead is not bypassed now; one of more than 30 days is warned of", () => {
+    const bypass = (date: string, until: string) => found([entry(2, date, "LU-01", "bypass", ["", "trip"], { until })]);
+    expect(bypass("2026-12-20", "2026-12-22")).toEqual([["error", "LU-01", "in the future"]]);
+    expect(bypass("2026-11-30", "2026-12-30")).toEqual([["note", "LU-01", "bypassed now"]]);
+    expect(bypass("2026-11-30", "2036-11-30")).toEqual([
+      ["warning", "LU-01", "long bypass"],
+      ["note", "LU-01", "bypassed now"],
+    ]);
+  });
+
   it("a list whose values the record says gives no finding, however they are written", () => {
     const changes = [
       entry(2, "2026-03-12", "LU-01", "trip", ["9 mm/s rms", "0.86 cm/s rms"]),

@@ -28,6 +28,23 @@ function short({ settings }: BenchRound): string[] {
 }
 
 describe("a round on the bench (levels between alarm and trip: common practice, no source)", () => {
+  it("keeps the tolerance away from alarm and trip; where that leaves no room, the middle", () => {
+    // common practice, no source; 5.6 + 10 % is 6.16, 9 - 10 % is 8.1
+    const levelOf = (more: object) =>
+      roundOf(plantOf(machine("LU-01", 2, { band, ...more })), wide).settings[0]?.level.value;
+    const level = levelOf({ alarm: at("5.6 mm/s rms"), trip: at("9 mm/s rms"), tolerance: "10 %" });
+    expect(level).toBeGreaterThanOrEqual(6.16);
+    expect(level).toBeLessThanOrEqual(8.1);
+    expect(levelOf({ alarm: at("8.8 mm/s rms"), trip: at("9 mm/s rms"), tolerance: "10 %" })).toBeCloseTo(8.9, 9);
+    // without one 5 %, in whatever unit it is told
+    expect(levelOf({ alarm: at("8.6 mm/s rms"), trip: at("9.6 mm/s rms") })).toBeGreaterThanOrEqual(8.6 * 1.05);
+    const decibels = levelOf({ alarm: at("6 mm/s rms"), trip: at("9 mm/s rms"), tolerance: "1 dB" });
+    expect(decibels).toBeGreaterThanOrEqual(6 * 10 ** (1 / 20));
+    expect(
+      levelOf({ alarm: at("6 mm/s rms"), trip: at("9 mm/s rms"), tolerance: "1 mm/s rms" }),
+    ).toBeGreaterThanOrEqual(7);
+  });
+
   it("one setting serves devices of several units whose alarm and trip enclose it", () => {
     const plant = plantOf(
       machine("LU-01", 2, { band }),
@@ -54,7 +71,7 @@ describe("a round on the bench (levels between alarm and trip: common practice, 
       machine("GB-01", 3, { band: { lowest: "1 kHz", highest: "10 kHz" }, alarm: at("4 g rms"), trip: at("6 g rms") }),
     );
     const wider = { ...wide, highest: "10 kHz", acceleration: "20 g pk" } as const;
-    expect(short(roundOf(plant, wider))).toEqual(["7 mm/s rms at 79.4 Hz: LU-01", "2 mm/s rms at 3200 Hz: GB-01"]);
+    expect(short(roundOf(plant, wider))).toEqual(["7 mm/s rms at 79.4 Hz: LU-01", "2.4 mm/s rms at 3200 Hz: GB-01"]);
     const round = roundOf(plant, wide);
     expect(short(round)).toEqual(["7 mm/s rms at 79.4 Hz: LU-01"]);
     expect(round.left).toMatchObject([{ tag: "GB-01", why: expect.stringContaining("nominally reads") }]);
@@ -67,7 +84,7 @@ describe("a round on the bench (levels between alarm and trip: common practice, 
     expect(round.left).toEqual([
       {
         ...{ tag: "B", line: 3 },
-        why: "the one level of the shaker, 7.10 mm/s rms, is not in 11.0 to 14.0 mm/s rms at 159 Hz",
+        why: "the one level of the shaker, 7.10 mm/s rms, is not in 11.6 to 13.3 mm/s rms at 159 Hz",
         mend: "take a shaker whose level can be set, or inject a signal by a plan of its own",
       },
     ]);
@@ -80,7 +97,7 @@ describe("a round on the bench (levels between alarm and trip: common practice, 
       machine("TRIP", 4, { alarm: undefined }),
     );
     const round = roundOf(plant, wide);
-    expect(short(round)).toEqual(["8 mm/s rms at 79.4 Hz: TRIP"]);
+    expect(short(round)).toEqual(["7 mm/s rms at 79.4 Hz: TRIP"]);
     expect(round.left.map(({ tag, why }) => `${tag}: ${why}`)).toEqual([
       "NONE: neither alarm nor trip is in the list",
       "LOOP: its loop ends at 5 mm/s rms, below 5.6 mm/s rms",

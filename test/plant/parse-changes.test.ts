@@ -85,6 +85,15 @@ describe("a record of changes as it is read", () => {
     expect(refused({ old: "", new: "" })).toEqual([["new", "out-of-range"]]);
   });
 
+  it("a bypass of nothing that protects, and a tag with an invisible sign, are refused", () => {
+    const bypass = { setting: "bypass", old: "" };
+    expect(refused({ ...bypass, new: "banana" })).toEqual([["new", "out-of-range"]]);
+    expect(refused({ ...bypass, old: "banana", new: "" })).toEqual([["old", "out-of-range"]]);
+    for (const what of ["trip", "DE-H channel 2", "Alarm and trip"])
+      expect(refused({ ...bypass, new: what })).toEqual([]);
+    expect(refused({ tag: "LU\u200b-01" })).toEqual([["tag", "syntax"]]);
+  });
+
   it("of a row with a refused cell nothing is taken, and the others are", () => {
     const { changes, refused: rows } = parseChanges({ heading, rows: [row({ date: "soon" }), good] });
     expect([changes.map(({ line }) => line), rows.map(({ line, tag }) => [line, tag])]).toEqual([[3], [[2, "LU-01"]]]);

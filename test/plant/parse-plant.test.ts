@@ -242,4 +242,18 @@ describe("how the cells are written", () => {
       { numRuns: 150 },
     );
   });
+
+  it("a tag with an invisible sign is refused: it would be a second machine", () => {
+    const { machines, refused } = parsePlant({
+      heading: ["tag", "kind"],
+      rows: [
+        ["LU-01", "fan"],
+        ["LU\u200b-01", "fan"],
+      ],
+    });
+    expect([machines.length, refused.map(({ line, column, code }) => [line, column, code])]).toEqual([
+      1,
+      [[3, "tag", "syntax"]],
+    ]);
+  });
 });

@@ -82,6 +82,7 @@ describe("a schedule of setpoints", () => {
     expect(machine?.changes[0]?.why.at(-1)?.text).toContain("ceiling");
     const low = scheduleOf(row("P-1", { ceiling: parseAmplitude("3 mm/s rms") })).machines[0];
     expect(low?.proposal.warnings.some(({ code }) => code === "alarm not below trip")).toBe(true);
+    expect(low?.standing).toBe("no trip proposed");
     const none = scheduleOf(row("P-1", { ceiling: parseAmplitude("3 mm/s rms"), device: { lowest: "4 mm/s rms" } }))
       .machines[0];
     expect(none?.proposal.trip).toBeNull();
@@ -92,6 +93,14 @@ describe("a schedule of setpoints", () => {
     expect(changeOf(row("P-1", { limits }), "trip")?.proposed).toBe(7.1);
     const named = scheduleOf(row("P-1", { table: "iso-10816-7-2009" })).machines[0];
     expect([named?.chosenBy, named?.proposal.trip?.stored.value]).toEqual(["table", 8.5]);
+  });
+
+  it("says of limits of the list that the list states them", () => {
+    const limits = { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker of the pump" };
+    const notes = scheduleOf(row("P-1", { limits })).machines[0]?.proposal.trip?.reasons.map(
+      ({ source }) => source.note,
+    );
+    expect([notes?.includes("as stated by the list"), notes?.includes("as stated by the user")]).toEqual([true, false]);
   });
 
   it("does not call the median of several readings a single one", () => {
@@ -119,6 +128,68 @@ describe("a schedule of setpoints", () => {
       [4, "out-of-range"],
       [5, "out-of-range"],
     ]);
+  });
+
+  it("a trip delay not below the coast-down is not kept: half of the coast-down is proposed", () => {
+    // common practice, no source; the audit warns of the same
+    const set = row("P-1", { coastDown: 2, tripDelay: 3, trip: parseAmplitude("8 mm/s rms") });
+    const delay = changeOf(set, "trip delay");
+    expect([delay?.does, delay?.proposed, delay?.isAllowed, delay?.allowed]).toEqual(["lower", 1, false, [0, 2]]);
+    expect(delay?.text).toContain("NOT BELOW THE COAST-DOWN, 2.000 s");
+    const [machine] = scheduleOf(set).machines;
+    expect(machine?.standing).toBe("above the rules");
+    expect(machine?.proposal.warnings.some(({ code }) => code === "long delay")).toBe(true);
+    const same = row("P-1", { coastDown: 3, tripDelay: 3 });
+    expect([changeOf(same, "trip delay")?.isAllowed, scheduleOf(same).machines[0]?.standing]).toEqual([
+      false,
+      "above the rules",
+    ]);
+    const short = changeOf(row("P-1", { coastDown: 60, tripDelay: 3 }), "trip delay");
+    expect([short?.does, short?.isAllowed]).toEqual(["keep", true]);
+  });
+
+  it("a trip that no level within the loop reaches is not proposed, and what is set is told", () => {
+    const loop = "0 to 7 mm/s rms";
+    const [bare] = scheduleOf(row("P-1", { loop })).machines;
+    expect([bare?.standing, bare?.proposal.trip]).toEqual(["no trip proposed", null]);
+    const set = row("P-1", { loop, trip: parseAmplitude("12 mm/s rms"), tripDelay: 4 });
+    const trip = changeOf(set, "trip");
+    expect([trip?.set, trip?.proposed, trip?.does, trip?.isAllowed]).toEqual([12, null, "none", false]);
+    expect(trip?.text).toContain("WHAT IS SET IS ABOVE ALL THAT THE RULES ALLOW");
+    expect(changeOf(set, "trip delay")?.set).toBe(4);
+    expect(scheduleOf(set).machines[0]?.standing).toBe("above the rules");
+    // a loop that starts above the alarm: at rest it stands already
+    const high = changeOf(row("P-1", { loop: "6 to 12 mm/s rms" }), "alarm");
+    expect([high?.does, high?.text]).toEqual(["none", expect.stringContaining("below the start of the loop")]);
+  });
+
+  it("a ceiling below alarm or baseline gives no trip", () => {
+    for (const [ceiling, why] of [
+      ["3 mm/s rms", "not above the proposed alarm"],
+      ["1.5 mm/s rms", "at its baseline"],
+    ] as const) {
+      const [machine] = scheduleOf(row("P-1", { ceiling: parseAmplitude(ceiling) })).machines;
+      expect([machine?.standing, machine?.proposal.trip]).toEqual(["no trip proposed", null]);
+      expect(machine?.changes[0]?.text).toContain(why);
+      expect(machine?.changes[0]?.allowed?.[1]).toBeCloseTo(Number.parseFloat(ceiling), 12);
+    }
+  });
+
+  it("takes the hysteresis from the standard deviation that the list has", () => {
+    // two deviations of 0.3 over the alarm of 2.2 + 5.1 / 4 = 3.475: 17.3 %, rounded up; common practice, no source
+    const noisy = row("P-1", { baseline: { ...baseline, count: 14, deviation: parseAmplitude("0.3 mm/s rms") } });
+    const [machine] = scheduleOf(noisy).machines;
+    expect(machine?.proposal.hysteresis.percent).toBe(18);
+    expect(machine?.proposal.hysteresis.reasons[0]?.text).toContain("two spreads");
+    expect(machine?.proposal.trip?.reset.value).toBeCloseTo(8.5 * 0.82, 12);
+    expect(machine?.proposal.warnings.map(({ text }) => text).join()).not.toContain("plays no part here");
+    const wild = row("P-1", { baseline: { ...baseline, deviation: parseAmplitude("0.6 mm/s rms") } });
+    const proposal = scheduleOf(wild).machines[0]?.proposal;
+    expect([proposal?.hysteresis.percent, proposal?.hysteresis.reasons[0]?.text]).toEqual([
+      20,
+      expect.stringContaining("the most that is proposed"),
+    ]);
+    expect(proposal?.warnings.map(({ code }) => code)).toEqual(expect.arrayContaining(["alarm in scatter"]));
   });
 
   it("asks for the unit of setpoints on a shaft that nothing says", () => {

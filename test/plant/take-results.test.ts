@@ -42,6 +42,21 @@ function refused(cells: Parameters<typeof row>[0]): (string | undefined)[][] {
 }
 
 describe("results of checks that come back from the bench", () => {
+  it("three decimals behind a comma that was told are no thousands", () => {
+    const cells = row({ known: "3,545 mil pp at 79,4 Hz", "as found": "3,512 mil pp", "as left": "" });
+    const read = takeResults(plant, { heading, rows: [cells] }, { on, decimal: "," });
+    expect([read.refused, read.results[0]?.cells.known, read.results[0]?.cells["as found"]]).toEqual([
+      [],
+      "3.545 mil pp at 79.4 Hz",
+      "3.512 mil pp",
+    ]);
+  });
+
+  it("a check before the round of its sheet is refused", () => {
+    expect(refused({ date: "2026-11-30" })).toEqual([["date", "out-of-range"]]);
+    expect(refused({ date: "2026-12-01" })).toEqual([]);
+  });
+
   it("a result is held against its known level, and says what it changes in the list", () => {
     const [one] = take(good).results;
     // by hand: (7.1 - 8) / 8 = -11.25 %, (7.9 - 8) / 8 = -1.25 %

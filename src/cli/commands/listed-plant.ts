@@ -1,4 +1,4 @@
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import type { Plant } from "../../plant/index";
 import type { Scheme } from "../../severity/index";
 import { accountText } from "../delimited/account-text";
@@ -50,5 +50,11 @@ export async function listedPlant(
   if (!json) io.err(ownColumnsText(plant.ownColumns));
   const refused = new Set(plant.refused.map(({ line }) => line)).size;
   if (account !== undefined) io.err(accountText(account, { answered: plant.machines.length, refused }, json));
+  if (plant.machines.length === 0 && plant.refused.length === 0) {
+    throw new VeladisError("missing-fact", {
+      expected: "a list with a row for each machine: nothing can be said of none",
+      received: `${shown(file)}, headings alone`,
+    });
+  }
   return { plant, schemes, file };
 }

@@ -5,7 +5,9 @@ import {
   changeChain,
   changeOfCells,
   changesBySetting,
+  daysBetween,
   isSameCell,
+  LONG_BYPASS_DAYS,
   type PlantChange,
   type PlantMachine,
   rowsByTag,
@@ -90,6 +92,19 @@ function requireGoingOn(change: PlantChange, { record }: ChangeFile): void {
   });
 }
 
+/** Refuses a tag that the record writes another way: its entries would be followed apart. */
+function requireOneSpelling({ tag }: PlantChange, { record }: ChangeFile): void {
+  const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]+/g, "");
+  const other = record.changes.find((one) => one.tag !== tag && plain(one.tag) === plain(tag));
+  if (other === undefined) return;
+  throw new VeladisError("unknown-option", {
+    expected: `the tag as line ${other.line} of the record writes it, or --list to tell that both are machines of the list`,
+    received: shown(tag),
+    didYouMean: [other.tag],
+    option: "tag",
+  });
+}
+
 /** What an entry says that the list does not have. */
 function requireListed(change: PlantChange, machines: readonly PlantMachine[]): void {
   const { tag, setting, old, new: now } = change;
@@ -112,6 +127,10 @@ function requireListed(change: PlantChange, machines: readonly PlantMachine[]): 
   });
 }
 
+function longBypass({ setting, date, until, new: now }: PlantChange): boolean {
+  return setting === "bypass" && now !== "" && until !== undefined && daysBetween(date, until) > LONG_BYPASS_DAYS;
+}
+
 /** Adds an entry to the record of changes. */
 export async function addChange(given: GivenChange, io: Io): Promise<number> {
   const { values, texts } = given;
@@ -127,16 +146,20 @@ export async function addChange(given: GivenChange, io: Io): Promise<number> {
   const file = await changeFile(path, as, values.dates);
   for (const row of file.record.refused) io.err(refusedText(row, path, values.json));
   const change = entryOf(cells, file.line, given);
+  if (values.list === undefined) requireOneSpelling(change, file);
   requireGoingOn(change, file);
   if (values.list !== undefined) requireListed(change, (await listedPlant(given, values.list, io)).plant.machines);
   const bytes = file.bytesOf(cells);
   if (!values["dry-run"]) await appended(path, file, bytes);
   const remarks = [
-    ...(values.list === undefined ? ["not held against a list: --list tells one"] : []),
-    // a bypass has no cell
-    ...(values.list === undefined || change.setting === "bypass"
-      ? []
-      : ["the list is not changed by this: change its cell too"]),
+    ...(values.list === undefined
+      ? ["not held against a list: --list tells one"]
+      : change.setting === "bypass"
+        ? []
+        : ["the list is not changed by this: change its cell too"]),
+    ...(longBypass(change)
+      ? ["a bypass of more than 30 days: the audit warns of it (common practice, no source)"]
+      : []),
     ...(change.approvedBy === undefined && change.new !== ""
       ? ["nobody approved it: the audit names it until someone does"]
       : []),

@@ -1,7 +1,17 @@
-import { shown, VeladisError } from "../../core/index";
+import { attempt, pointedWords, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { type BenchRound, benchRound, calendarDay, type DueCheck, dueChecks, levelText } from "../../plant/index";
+import {
+  type BenchRound,
+  benchRound,
+  calendarDay,
+  type DueCheck,
+  dueChecks,
+  levelText,
+  takeResults,
+} from "../../plant/index";
+import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
+import { delimitedRows } from "../input/plant-file";
 import type { ParsedOptions } from "../options/option-row";
 import { parts, requireOption } from "../options/option-values";
 import { requireFitting } from "../options/options-beside";
@@ -33,6 +43,11 @@ function daysOf(written: string): number {
     received: shown(written),
     option: "ahead",
   });
+}
+
+/** Frequencies with commas between; where a comma stands before decimals, one between two digits parts nothing. */
+function frequenciesOf(written: string, decimalComma: boolean) {
+  return parts(pointedWords(written, decimalComma).replaceAll(";", ",")).map((one) => frequency(one));
 }
 
 function requireTogether(given: GivenChecks): void {
@@ -108,7 +123,7 @@ function checksCsv(checks: readonly DueCheck[], round: BenchRound | undefined): 
 }
 
 /** The round that the options ask for, its sheets written; undefined without a shaker. */
-async function roundOf(given: GivenChecks, on: string, checks: readonly DueCheck[], { plant }: ListedPlant) {
+async function roundOf(given: GivenChecks, on: string, checks: readonly DueCheck[], { plant }: ListedPlant, io: Io) {
   const { values } = given;
   if (values.shaker === undefined) return { told: "" };
   const shaker = shakerOf(given);
@@ -116,11 +131,18 @@ async function roundOf(given: GivenChecks, on: string, checks: readonly DueCheck
   const round = benchRound(plant, checks, shaker, {
     on,
     ...(load !== undefined && { load }),
-    ...(values.at !== undefined && { frequencies: parts(values.at).map((one) => frequency(one)) }),
+    ...(values.at !== undefined && { frequencies: frequenciesOf(values.at, values["decimal-comma"]) }),
   });
   if (values.sheets === undefined) return { round, told: "" };
   const { writeSheets } = await import("./round-sheets");
-  const bench = { round, plant, shaker, load, decimalComma: values["decimal-comma"] };
+  const isOpen = async (path: string): Promise<boolean> => {
+    const table = await delimitedRows(io, path, writtenAs(values)).catch(() => undefined);
+    if (table === undefined) return false;
+    const { refused: torn, account: _, ...rows } = table;
+    const read = attempt(() => takeResults(plant, rows, { on }));
+    return read.ok && torn.length + read.value.results.length + read.value.refused.length === 0;
+  };
+  const bench = { round, plant, shaker, load, decimalComma: values["decimal-comma"], isOpen };
   const count = await writeSheets(values.sheets, bench, values.replace);
   return { round, told: `\nsheets in ${values.sheets}: ${count}, and results.csv to be filled in\n` };
 }
@@ -134,7 +156,7 @@ export async function printChecks(given: GivenChecks, io: Io): Promise<number> {
   if (values.results !== undefined) return (await import("./plant-results")).printResults(given, on, listed, io);
   const { plant } = listed;
   const checks = dueChecks(plant, { on, ...(values.ahead !== undefined && { ahead: daysOf(values.ahead) }) });
-  const { round, told } = await roundOf(given, on, checks, listed);
+  const { round, told } = await roundOf(given, on, checks, listed, io);
   if (values.json) {
     for (const one of checks) await io.out(jsonLine("due check", one));
     for (const one of round?.settings ?? []) await io.out(jsonLine("bench setting", one));

@@ -61,7 +61,9 @@ export async function printResults(
   const taken = { ...read, refused: [...read.refused, ...torn].sort((a, b) => a.line - b.line) };
   for (const row of taken.refused) io.err(refusedText(row, name, json));
   const periods = doubtfulPeriods(plant, taken.results);
-  await writeList(given, file, taken.results);
+  const isWritten = out !== undefined && taken.results.length > 0;
+  if (isWritten) await writeList(given, file, taken.results);
+  else if (out !== undefined) io.err(`${out} is not written: no result was taken, and the list stays as it is\n`);
   if (json) {
     for (const one of taken.results) await io.out(jsonLine("check result", one));
     for (const one of taken.open) await io.out(jsonLine("open result", one));
@@ -95,7 +97,7 @@ export async function printResults(
       ),
     );
   } else {
-    const written = out === undefined ? "" : `\nthe list with these cells: ${out}\n`;
+    const written = !isWritten ? "" : `\nthe list with these cells: ${out}\n`;
     await io.out(resultsText(taken, periods) + written + cautionsText());
   }
   const isRefused = (taken.refused.length > 0 || plant.refused.length > 0) && !values["keep-going"];

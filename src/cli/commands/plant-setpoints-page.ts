@@ -16,14 +16,14 @@ export const plantSetpointsPage = {
   options: {
     ...grouped("the list", { ...plantFileOptions, ...plantTables }),
     ...grouped("what is printed", {
-      full: { help: "also the reasons of every number, with their sources" },
+      full: { help: "the reasons of every number with their sources" },
       csv: { help: "a row for each setting as CSV" },
       json: { help: `${json.help}: each machine with its proposal, then those for which nothing is proposed` },
       "keep-going": keepGoing,
     }),
   },
   notes: [
-    "First what is set above all that the rules allow, then what would be lowered, then what would change otherwise.",
+    "First what is set above all that the rules allow, then machines for which no trip can be proposed, then what would be lowered, then what would change otherwise.",
     "Limits of the machine's maker, site rules, local codes and licensed practice govern; a schedule is for the people who answer for the machines to decide.",
   ],
 } as const satisfies CommandPage;

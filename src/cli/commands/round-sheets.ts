@@ -128,6 +128,8 @@ export interface Bench {
   readonly shaker: Shaker;
   readonly load: string | undefined;
   readonly decimalComma: boolean;
+  /** Whether a file of results has been filled in by nobody yet. */
+  isOpen(path: string): Promise<boolean>;
 }
 
 async function write(path: string, text: string, replace: boolean): Promise<void> {
@@ -166,10 +168,18 @@ export async function writeSheets(folder: string, bench: Bench, replace: boolean
       option: "sheets",
     });
   }
+  const results = join(folder, "results.csv");
+  if ((await lstat(results).catch(() => undefined)) !== undefined && !(await bench.isOpen(results))) {
+    throw new VeladisError("unwritable", {
+      expected: "a folder whose results.csv nobody has filled in: what came back from the bench is replaced by nothing",
+      received: `${shown(results)}, with results in it`,
+      option: "sheets",
+    });
+  }
   for (const [i, { device, setting }] of devices.entries()) {
     const request = sheetOf(machines.get(device.line) as PlantMachine, device, setting, bench);
     await write(join(folder, names[i] as string), sheetHtml(setpointSheet(request)), replace);
   }
-  await write(join(folder, "results.csv"), resultsCsv(bench), replace);
+  await write(results, resultsCsv(bench), replace);
   return devices.length;
 }

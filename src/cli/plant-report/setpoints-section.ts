@@ -25,7 +25,7 @@ export function setpointsSection(report: MachineReport, sources: CitedSources): 
   const rows = changes.map(({ setting, unit, set, proposed, allowed, text }) => [
     setting,
     set === null ? "not known" : written(set, unit),
-    written(proposed, unit),
+    proposed === null ? "none" : written(proposed, unit),
     allowed === null ? "" : allowed.map((one) => written(one, unit)).join(" to "),
     text,
   ]);

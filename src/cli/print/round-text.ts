@@ -6,7 +6,9 @@ import { wrappedTable } from "./wrapped-table";
 
 /** A setting of the shaker: its level, and the same as displacement and acceleration. */
 export function settingText({ level, displacement, acceleration }: BenchRound["settings"][number]): string {
-  return `${levelText(level)} (${format(displacement)}, ${format(acceleration)})`;
+  const same = levelText({ ...level, hertz: undefined });
+  const others = [displacement, acceleration].map((one) => format(one)).filter((text) => text !== same);
+  return `${levelText(level)} (${others.join(", ")})`;
 }
 
 /** Devices whose band the list does not have, in a remark. */

@@ -1,22 +1,26 @@
 import { cellText, counted, provenances, visibleText } from "../../core/index";
-import type { ScheduledMachine, SetpointChange, SetpointSchedule } from "../../plant/index";
+import { type ScheduledMachine, type SetpointChange, type SetpointSchedule, STATED_BY_LIST } from "../../plant/index";
 import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
 import { quotedCell } from "../delimited/cells";
 import { dashed, wrapped } from "./wrapped";
 import { wrappedTable } from "./wrapped-table";
 
-const chosen = {
+const chosen: Readonly<Record<Exclude<ScheduledMachine["chosenBy"], "limits">, string>> = {
   table: "table of the list",
-  limits: "limits of the list",
   nameplate: "chosen by the nameplate",
-} as const;
+};
 
 /** By what a machine is proposed for, in words. */
 function limitsText({ proposal, chosenBy }: ScheduledMachine): string {
   const names = proposal.schemes.map(({ standard, edition, machineClass }) =>
     [`${standard} (${edition})`, machineClass].filter(Boolean).join(", "),
   );
+  if (chosenBy === "limits") {
+    const all = [...(proposal.alarm?.reasons ?? []), ...(proposal.trip?.reasons ?? [])];
+    const stated = all.find(({ source }) => source.note === STATED_BY_LIST)?.source.title;
+    return ["limits", STATED_BY_LIST, stated === undefined ? "" : `(${stated})`].filter(Boolean).join(" ");
+  }
   return [names.join(" and "), chosen[chosenBy], `limits and rules ${provenances[proposal.provenance].text}`]
     .filter(Boolean)
     .join("; ");
@@ -27,6 +31,7 @@ const cell = (value: number | null, unit: string): string =>
 
 /** What a proposal would do with what is set; one that is higher is no must where what is set is allowed. */
 function wouldText({ setting, does, difference, isAllowed }: SetpointChange): string {
+  if (does === "none") return "look at it";
   if (does === "keep" || does === "set" || difference === null) return does;
   const size = `${does} ${significant(Math.abs(difference), 4)}`;
   return does === "raise" && isAllowed && !setting.endsWith("delay") ? `${size}, or keep` : size;
@@ -53,10 +58,10 @@ const columns = [
 /** Why what is set or proposed for a machine needs a second look, each once. */
 function remarksOf({ changes, proposal }: ScheduledMachine): string[] {
   const above = changes
-    .filter(({ isAllowed }) => isAllowed === false)
+    .filter(({ isAllowed, does }) => isAllowed === false || does === "none")
     .map(({ setting, text }) => `${setting}: ${text}`);
   const unread = changes
-    .filter(({ set, text }) => set === null && !text.endsWith("the list says nothing of it"))
+    .filter(({ set, does, text }) => set === null && does !== "none" && !text.endsWith("the list says nothing of it"))
     .map(({ setting, text }) => `${setting}: ${text}`);
   return [...above, ...unread, ...proposal.warnings.map(({ text }) => text)];
 }
@@ -65,10 +70,13 @@ function machineText(machine: ScheduledMachine, full: boolean): string {
   const { tag, line, description, standing, changes, proposal } = machine;
   const { assumedFacts, setAside } = proposal;
   const { reasons, sources } = proposalCitations(proposal);
+  const told = changes.filter(({ why }) => why.length > 0);
   const why = full
     ? `why\n${reasons.map(({ about, text }) => wrapped(text, " ".repeat(13), about.padEnd(13))).join("")}sources\n${sources.map(({ number, text }) => wrapped(text, "    ", `[${number}] `)).join("")}`
-    : "";
-  const told = [
+    : told.length === 0
+      ? ""
+      : `why\n${told.map(({ setting, why: all }) => wrapped(all.map(({ text }) => text).join("; "), " ".repeat(13), setting.padEnd(13))).join("")}`;
+  const remarks = [
     ...remarksOf(machine),
     ...assumedFacts.map((text) => `assumed: ${text}`),
     ...setAside.map((text) => `set aside: ${text}`),
@@ -78,7 +86,7 @@ function machineText(machine: ScheduledMachine, full: boolean): string {
     wrapped(`${tag}${description === undefined ? "" : `, ${description}`}, line ${line}: ${standing.toUpperCase()}`),
     wrapped(limitsText(machine)),
     changes.length === 0 ? "nothing is proposed\n" : wrappedTable(columns, changes.map(rowOf)),
-    dashed([...new Set(told)]),
+    dashed([...new Set(remarks)]),
     why,
   ].join("");
 }
@@ -121,7 +129,7 @@ const titles = [
 export function scheduleCsv({ machines }: SetpointSchedule): string {
   const text = (value: string): string => quotedCell(cellText(value), ",");
   const number = (value: number | null | undefined): string =>
-    value === null || value === undefined ? "" : String(value);
+    value === null || value === undefined ? "" : String(Number(value.toPrecision(12)));
   const rows = machines.flatMap((machine) =>
     machine.changes.map(({ setting, set, proposed, unit, does, difference, allowed, why, text: words }) =>
       [

@@ -1,4 +1,4 @@
-import { cachedWithRefusals, plainNumeral, shown, VeladisError } from "../../core/index";
+import { cachedWithRefusals, plainNumeral, plainNumerals, pointedWords, shown, VeladisError } from "../../core/index";
 import { type Frequency, frequency } from "../../frequency/index";
 import { calendarDay, type DayOrder, type RefusedReading, type RouteReading, refusedReading } from "../../plant/index";
 import { type Amplitude, parseAmplitude, parsedType, writtenIn } from "../../reading/index";
@@ -100,10 +100,11 @@ function readingReader(titles: Cells, columns: RouteColumns, { fileUnits, decima
 }
 
 /** Reads frequencies; bare numbers are in the unit that the heading says. */
-function frequencyReader(titles: Cells, index: number, fileUnits: WrittenAs["fileUnits"]) {
+function frequencyReader(titles: Cells, index: number, { fileUnits, decimalComma }: WrittenAs) {
   const says = fileUnits === "none" ? [] : headingSays(titles[index] as string);
   const unit = says.find((one) => one.frequency !== undefined)?.frequency;
-  return cachedWithRefusals((cell): Frequency => {
+  return cachedWithRefusals((written): Frequency => {
+    const cell = decimalComma ? plainNumerals(written, { decimal: "," }) : written;
     if (!plainNumeral.test(cell)) return { hertz: frequency(cell).hertz };
     if (unit !== undefined) return { hertz: frequency(`${cell} ${unit}`).hertz };
     throw new VeladisError("missing-unit", {
@@ -121,7 +122,7 @@ function frequencyReader(titles: Cells, index: number, fileUnits: WrittenAs["fil
 export async function routeFile(file: string, { as, column, at, dates, list }: RouteSettings): Promise<RouteFile> {
   const route: RouteReading[] = [];
   const refused: RefusedReading[] = [];
-  const all = at === undefined ? undefined : { hertz: frequency(at).hertz };
+  const all = at === undefined ? undefined : { hertz: frequency(pointedWords(at, as.decimalComma)).hertz };
   const day = cachedWithRefusals((cell) => {
     const [written = cell, ...time] = cell.split(/(?<=\d)[T\s]+/);
     if (time.length > 0 && !CLOCK.test(time.join(" "))) {
@@ -169,7 +170,7 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
       const titles = headingsOf(cells, units, as);
       columns = routeColumns(cells, titles, column);
       reading = readingReader(titles, columns, as);
-      if (columns.at !== undefined) hertz = frequencyReader(titles, columns.at, as.fileUnits);
+      if (columns.at !== undefined) hertz = frequencyReader(titles, columns.at, as);
     },
     row: (cells, _raw, line) => row(cells, line),
     refused: (error, _raw, line) => void refused.push(refusedReading(list, { tag: "", line }, error)),

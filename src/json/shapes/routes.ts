@@ -97,7 +97,7 @@ export const routeShapes: ShapesOf<RouteAnswers> = /* @__PURE__ */ frozen({
       setting: "text",
       unit: "text",
       set: "number|null",
-      proposed: "number",
+      proposed: "number|null",
       difference: "number|null",
       does: "text",
       allowed: "number[]|null",
