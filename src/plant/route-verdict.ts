@@ -113,8 +113,8 @@ export interface RouteVerdict {
 
 /** A reading that was refused: no verdict is given on it. */
 export interface RefusedReading extends RefusedRow {
-  /** The list that it stands on: the route, or the one before. */
-  readonly list: "route" | "before";
+  /** Where it stands: on the route, or on the one before. */
+  readonly from: "route" | "before";
   readonly point?: string;
   readonly expected: string;
   readonly received: string;

@@ -83,6 +83,15 @@ describe("plant judge", () => {
     expect((await judged(route, "--separator", "comma", "--keep-going")).code).toBe(0);
   });
 
+  it("gives a refused reading as data beside the others, which is read back", async () => {
+    const route = "tag,reading\nCondensate pump 1,3 mm/s rms\nCondensate pump 1,3\n";
+    const { out, code } = await judged(route, "--json");
+    expect(code).toBe(2);
+    const line = out.split("\n").find((one) => one.includes('"refused reading"')) as string;
+    const { from, line: at, code: why } = fromJson("refused reading", line);
+    expect([from, at, why]).toEqual(["route", 3, "missing-unit"]);
+  });
+
   it("refuses a unit that the heading contradicts, unless the heading is not to count", async () => {
     const route = "tag,reading [mm/s rms]\nCondensate pump 1,0.2 in/s pk\n";
     expect((await judged(route)).code).toBe(2);

@@ -77,7 +77,7 @@ function isReached(from: FailFrom | undefined, { verdicts, refused, bases }: Jud
   for (const { kind, schemes } of bases) requireNoGrades([kind], schemes.join(" + "));
   return (
     verdicts.some((one) => isZoneReached(from, { kind: one.kind, worst: one.worst, isOpen: isOrWorse(one) })) ||
-    refused.some(({ code, list }) => code === "sensor-fault" && list === "route")
+    refused.some(({ code, from }) => code === "sensor-fault" && from === "route")
   );
 }
 
@@ -96,16 +96,16 @@ export async function printRoute(given: ParsedOptions<typeof plantJudgePage.opti
   const { json, before: earlier, at, column, dates, html } = values;
   const { plant, schemes } = await listedPlant(given, list, io);
   const as = writtenAs(values);
-  const settings: Omit<RouteSettings, "list"> = { as, column, at, dates };
-  const now = await routeFile(route, { ...settings, list: "route" });
-  const before = earlier === undefined ? undefined : await routeFile(earlier, { ...settings, list: "before" });
+  const settings: Omit<RouteSettings, "from"> = { as, column, at, dates };
+  const now = await routeFile(route, { ...settings, from: "route" });
+  const before = earlier === undefined ? undefined : await routeFile(earlier, { ...settings, from: "before" });
   const found = judgeRoute(plant, now.route, {
     ...(before !== undefined && { before: before.route }),
     ...(schemes !== undefined && { schemes }),
   });
   const byLine = (a: RefusedReading, b: RefusedReading): number => a.line - b.line;
-  const refusedIn = (name: RefusedReading["list"], read: RouteFile | undefined): readonly RefusedReading[] =>
-    [...(read?.refused ?? []), ...found.refused.filter((one) => one.list === name)].sort(byLine);
+  const refusedIn = (name: RefusedReading["from"], read: RouteFile | undefined): readonly RefusedReading[] =>
+    [...(read?.refused ?? []), ...found.refused.filter((one) => one.from === name)].sort(byLine);
   const refused = { route: refusedIn("route", now), before: refusedIn("before", before) };
   const isNamed = new Set(refused.route.map(({ tag }) => tag));
   const judged: JudgedRoute = {

@@ -130,8 +130,8 @@ async function routesOf({ values, texts }: GivenReport, io: Io, told: Told): Pro
   const files = texts.slice(1);
   const routes: RouteFile[] = [];
   for (const [i, file] of files.entries()) {
-    const list = i === files.length - 1 ? "route" : "before";
-    const route = await routeFile(file, { as: writtenAs(values), column, at, dates, list });
+    const from = i === files.length - 1 ? "route" : "before";
+    const route = await routeFile(file, { as: writtenAs(values), column, at, dates, from });
     told.readings(file, route.refused);
     io.err(accountText(route.account, { answered: route.route.length, refused: route.refused.length }, json));
     routes.push(route);
@@ -180,12 +180,12 @@ export async function printReport(given: GivenReport, io: Io): Promise<number> {
     if (route !== undefined)
       told.readings(
         texts.at(-1) as string,
-        route.refused.filter(({ list }) => list === "route"),
+        route.refused.filter(({ from }) => from === "route"),
       );
     if (route !== undefined)
       told.readings(
         texts.at(-2) as string,
-        route.refused.filter(({ list }) => list === "before"),
+        route.refused.filter(({ from }) => from === "before"),
       );
     const audit = auditPlant(plant, { on, ...choice });
     const findings = [...audit.findings, ...(changes === undefined ? [] : auditChanges(plant, changes, { on }))].map(

@@ -20,8 +20,8 @@ export interface RouteSettings {
   /** The frequency of readings that say none. */
   readonly at: string | undefined;
   readonly dates: DayOrder | undefined;
-  /** Which list it is. */
-  readonly list: RefusedReading["list"];
+  /** Which route it is. */
+  readonly from: RefusedReading["from"];
 }
 
 /** A route as read. */
@@ -118,7 +118,7 @@ function frequencyReader(titles: Cells, index: number, fileUnits: WrittenAs["fil
  *
  * @throws {@link VeladisError} for a file or columns that cannot be read; rows that cannot are among those refused
  */
-export async function routeFile(file: string, { as, column, at, dates, list }: RouteSettings): Promise<RouteFile> {
+export async function routeFile(file: string, { as, column, at, dates, from }: RouteSettings): Promise<RouteFile> {
   const route: RouteReading[] = [];
   const refused: RefusedReading[] = [];
   const all = at === undefined ? undefined : { hertz: frequency(at).hertz };
@@ -161,7 +161,7 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
     } catch (error) {
       if (!VeladisError.is(error)) throw error;
       const where = { tag, line, ...(point !== "" && { point }) };
-      refused.push(refusedReading(list, where, error, option));
+      refused.push(refusedReading(from, where, error, option));
     }
   };
   const stream = readDelimited(await openFile(file), file, as, {
@@ -172,7 +172,7 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
       if (columns.at !== undefined) hertz = frequencyReader(titles, columns.at, as.fileUnits);
     },
     row: (cells, _raw, line) => row(cells, line),
-    refused: (error, _raw, line) => void refused.push(refusedReading(list, { tag: "", line }, error)),
+    refused: (error, _raw, line) => void refused.push(refusedReading(from, { tag: "", line }, error)),
   });
   const account = await accountOf(stream);
   return { route, refused, unread: columns?.unread ?? [], account };
