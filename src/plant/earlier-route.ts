@@ -2,6 +2,7 @@ import { cached, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { knownDay } from "./known-day";
 import type { RouteMachine } from "./route-basis";
+import { requireNamed } from "./route-point";
 import { type RouteReading, routeAmplitude } from "./route-reading";
 
 /** A name of a point as it is compared: without regard to case and white space. */
@@ -32,6 +33,7 @@ export function earlierReadings(
     try {
       const machine = find(row.tag);
       if (machine instanceof VeladisError) throw machine;
+      requireNamed(row.point);
       if (row.date !== undefined) knownDay(row.date, { option: "date" });
       const amplitude = routeAmplitude(row);
       const key = pointKey(row);

@@ -28,6 +28,7 @@ export { type CellKind, type ColumnGroup, type PlantColumn, type PlantColumnEntr
 export { type DoubtfulPeriod, doubtfulPeriods } from "./doubtful-periods";
 export { type DueCheck, type DueOptions, dueChecks } from "./due-checks";
 export { type DueState, type DueStateEntry, dueStates } from "./due-states";
+export { pointKey } from "./earlier-route";
 export { type JudgeRouteOptions, judgeRoute } from "./judge-route";
 export { levelText } from "./level-text";
 export type { RowOptions } from "./machine-of-row";

@@ -16,6 +16,7 @@ import { refusedReading } from "./refused-reading";
 import { requirePlant } from "./require-plant";
 import { requireSchemes } from "./require-schemes";
 import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
+import { requireNamed } from "./route-point";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
 import { checkedRows } from "./route-rows";
 import { machineByTag } from "./route-tags";
@@ -75,6 +76,16 @@ function pointLines(route: readonly RouteReading[]): PointLines {
     else known.push(line);
   }
   return found;
+}
+
+/** The rows of a list in its order, each once, also those that were refused: a machine that cannot be judged is no healthy one. */
+function unreadRows({ machines, refused }: Plant): readonly { readonly tag: string; readonly line: number }[] {
+  const rows = new Map([...machines, ...refused].map(({ tag, line }) => [line, Object.freeze({ tag, line })]));
+  const tags = new Set(machines.map(({ tag }) => tag));
+  const own = new Set(machines.map(({ line }) => line));
+  return [...rows.values()]
+    .filter(({ tag, line }) => own.has(line) || !tags.has(tag))
+    .sort((a, b) => a.line - b.line);
 }
 
 /** Worst first; of two that are as bad, in the order of the route. */
@@ -177,6 +188,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
     const judged = (row: RouteReading): RouteVerdict => {
       const machine = find(row.tag);
       if (machine instanceof VeladisError) throw machine;
+      requireNamed(row.point);
       if (row.date !== undefined) knownDay(row.date, { option: "date" });
       const reading = routeAmplitude(row);
       const points = lines.get(row.tag) as NonNullable<ReturnType<PointLines["get"]>>;
@@ -207,7 +219,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       bases: Object.freeze(bases),
       refused: Object.freeze(refused),
       unread: Object.freeze(
-        plant.machines.filter(({ tag }) => !lines.has(tag)).map(({ tag, line }) => Object.freeze({ tag, line })),
+        unreadRows(plant).filter(({ tag }) => !lines.has(tag)),
       ),
       pointsUnread: Object.freeze(
         missed.map(({ row }) => Object.freeze({ tag: row.tag, point: row.point as string, line: row.line })),

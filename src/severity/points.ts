@@ -100,6 +100,19 @@ function requireNoFact({ written, point }: Part): void {
 }
 
 /**
+ * Refuses what names no point of a machine, as {@link parsePoints} does: a name that holds another reading, or a unit, a sign,
+ * a state or a fact of the machine, such as `DE clipped` or `housing`.
+ *
+ * @throws {@link VeladisError} `syntax`
+ */
+export function requirePointName(point: string): void {
+  const part = { written: point, point, digits: "", type: "" };
+  requireOneReading(part);
+  requireName(part);
+  requireNoFact(part);
+}
+
+/**
  * Refuses a whole number without a unit behind a name that may be numbered, where a reading follows: `ID fan 1, motor DE 4.1
  * mm/s rms` has one reading, or two.
  */

@@ -83,6 +83,32 @@ describe("plant judge", () => {
     expect((await judged(route, "--separator", "comma", "--keep-going")).code).toBe(0);
   });
 
+  it("counts a machine whose readings were all refused as not judged, and one of which some were as judged in part", async () => {
+    const list = file(
+      "tag,kind,table,trip\nLU-1,fan,iso-14694-2003,\nLU-2,fan,iso-14694-2003,\nLU-3,fan,iso-14694-2003,9\nLU-4,fan,iso-14694-2003,9\n",
+    );
+    const route = file(
+      "tag,point,reading\nLU-1,DE-H,1 mm/s rms\nLU-1,NDE-H,9 mm/s\nLU-2,DE-H,9\nLU-3,DE-H,2 mm/s rms\nKW-9,DE-H,2 mm/s rms\n",
+    );
+    const { out, code } = await veladis(["plant", "judge", list, route]);
+    expect(code).toBe(2);
+    const text = out.replace(/\s+/g, " ");
+    expect(text).toContain("4 refused; 2 machines not judged, all their readings refused; 1 machine of the list not read");
+    expect(text).toContain("refused all readings, so that these are not judged: LU-2, LU-3");
+    expect(text).toContain("the zone is that of those that could be read: LU-1");
+    expect(out).toMatch(/^not read +LU-4$/m);
+    expect(out).not.toContain("every machine of the list was read");
+  });
+
+  it("refuses by line a point whose name holds a state, a factor or another reading, as judge does", async () => {
+    for (const point of ["DE clipped", "x10", "sensor fault", "DE at start-up", "DE 9 mm/s rms", "housing"]) {
+      const { err, code } = await judged(`tag,point,reading\nCondensate pump 1,${point},2 mm/s rms\n`);
+      expect(code, point).toBe(2);
+      expect(err, point).toContain("column point: syntax");
+      expect((await veladis(["judge", `${point} 2 mm/s rms, DE-V 2 mm/s rms`, "--machine", "pump 90 kW"])).code).toBe(2);
+    }
+  });
+
   it("gives a refused reading as data beside the others, which is read back", async () => {
     const route = "tag,reading\nCondensate pump 1,3 mm/s rms\nCondensate pump 1,3\n";
     const { out, code } = await judged(route, "--json");
@@ -127,7 +153,7 @@ describe("plant judge", () => {
   it("writes one page that stands alone, with every text escaped", async () => {
     const page = join(folder, "route.html");
     const route =
-      'tag,point,reading\nCondensate pump 1,"<img src=x onerror=alert(1)>",6 mm/s rms\n"<script>x</script>",a,6 mm/s rms\n';
+      'tag,point,reading\nCondensate pump 1,"<img src=x onerror=alert(1)>",6 mm/s rms\nCondensate pump 1,DE & gear,6 mm/s rms\n"<script>x</script>",a,6 mm/s rms\n';
     await judged(route, "--html", page);
     const html = readFileSync(page, "utf8");
     expect(html).not.toMatch(/<script|<img|https?:\/\/[^<]*"/);
@@ -139,8 +165,8 @@ describe("plant judge", () => {
   });
 
   it("keeps what would be a formula, or would steer a terminal, from being one", async () => {
-    const { out } = await judged("tag,point,reading\nCondensate pump 1,=1+1,6 mm/s rms\n", "--csv");
-    expect(out).toContain(",'=1+1,");
+    const { out } = await judged("tag,point,reading\nCondensate pump 1,@DE,6 mm/s rms\n", "--csv");
+    expect(out).toContain(",'@DE,");
     const steered = await judged("tag,point,reading\nCondensate pump 1,a\u001b[31mb,6 mm/s rms\n");
     expect(steered.out).not.toContain("\u001b");
   });

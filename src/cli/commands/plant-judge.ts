@@ -1,5 +1,5 @@
 import { basename } from "node:path";
-import { counted, shown, VeladisError, visibleText } from "../../core/index";
+import { counted, shown, VeladisError } from "../../core/index";
 import { type JudgedRoute, judgeRoute, type RefusedReading } from "../../plant/index";
 import { isOrWorse } from "../../severity/index";
 import { accountText } from "../delimited/account-text";
@@ -15,6 +15,7 @@ import { routeCsv } from "../print/route-csv";
 import { routeHtml } from "../print/route-html";
 import { routeBeside, routeText } from "../print/route-text";
 import { type RouteFile, type RouteSettings, routeFile } from "../table/route-file";
+import { tellUnread } from "../print/unread-columns";
 import { wholeFile } from "../table/whole-file";
 import { listedPlant } from "./listed-plant";
 import type { plantJudgePage } from "./plant-judge-page";
@@ -60,13 +61,7 @@ function tellRoute(
   for (const one of refused.slice(0, MOST_TOLD)) io.err(refusedReadingText(one, file, json));
   if (refused.length > MOST_TOLD && !json)
     io.err(`veladis: ${counted(refused.length - MOST_TOLD, "row")} more refused\n`);
-  if (read.unread.length > 0 && !json) {
-    io.err(
-      visibleText(`${file}: columns that play no part: ${read.unread.map((one) => shown(one)).join(", ")}`).concat(
-        "\n",
-      ),
-    );
-  }
+  tellUnread(file, read, io, json);
   const answered = read.route.length + read.refused.length - refused.length;
   io.err(accountText(read.account, { answered, refused: refused.length }, json));
 }
@@ -107,7 +102,7 @@ export async function printRoute(given: ParsedOptions<typeof plantJudgePage.opti
   const refusedIn = (name: RefusedReading["from"], read: RouteFile | undefined): readonly RefusedReading[] =>
     [...(read?.refused ?? []), ...found.refused.filter((one) => one.from === name)].sort(byLine);
   const refused = { route: refusedIn("route", now), before: refusedIn("before", before) };
-  const isNamed = new Set(refused.route.map(({ tag }) => tag));
+  const isNamed = new Set(refused.route.map(({ tag }) => tag).filter((tag) => tag !== ""));
   const judged: JudgedRoute = {
     ...found,
     refused: [...refused.route, ...refused.before],

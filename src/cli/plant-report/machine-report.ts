@@ -4,6 +4,7 @@ import type {
   DueCheck,
   PlantChange,
   PlantMachine,
+  RefusedReading,
   RouteBasis,
   RouteVerdict,
   ScheduledMachine,
@@ -38,8 +39,10 @@ export interface Standing {
   readonly machine: PlantMachine;
   /** The gravest first. */
   readonly findings: readonly ReportFinding[];
-  /** Worst first; empty for a machine that no route has. */
+  /** Worst first; empty for a machine of which no reading was judged. */
   readonly points: readonly ReadPoint[];
+  /** Its readings of the last route that were refused. */
+  readonly unjudged: readonly RefusedReading[];
   readonly due: DueCheck;
 }
 

@@ -85,6 +85,7 @@ const headings: Readonly<Record<string, string>> = {
   "not judged": "Not judged",
   change: "Changes that are not told",
   readings: "Of single readings",
+  refused: "Machines with refused readings",
   "not read": "Machines that were not read",
   points: "Points that were not read",
   source: "Sources",

@@ -39,7 +39,7 @@ const rows = [
 ];
 const route: RouteReading[] = [
   { tag: "PU-01", line: 2, point: "DE-H", reading: "4.6 mm/s rms", date: "2026-11-02" },
-  { tag: "PU-01", line: 3, point: EVIL, reading: "2.1 mm/s rms", date: "2026-11-02" },
+  { tag: "PU-01", line: 3, point: "NDE & gear", reading: "2.1 mm/s rms", date: "2026-11-02" },
   { tag: EVIL, line: 4, reading: "11 mm/s rms" },
   { tag: "PU-04", line: 5, reading: "2 mm/s rms" },
 ];
