@@ -18,6 +18,7 @@ import { requireSchemes } from "./require-schemes";
 import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
 import { requireNamed } from "./route-point";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
+import { factNotes } from "./route-facts";
 import { checkedRows } from "./route-rows";
 import { machineByTag } from "./route-tags";
 import type { JudgedRoute, RefusedReading, RouteBasis, RouteVerdict } from "./route-verdict";
@@ -199,6 +200,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
         earlier: earlier.size === 0 ? undefined : earlier.get(pointKey(row)),
         isOfSeveral: points.size > 1,
         lines: points.get(plainPoint(row.point ?? "")) as number | readonly number[],
+        notes: factNotes(row.machine, machine.machine.machine),
       };
       return rowVerdict(told, basisOf(machine, reading));
     };

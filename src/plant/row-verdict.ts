@@ -17,6 +17,8 @@ export interface RowRead {
   readonly isOfSeveral: boolean;
   /** The line of the row, or of all rows of the same point. */
   readonly lines: number | readonly number[];
+  /** What is to be noted of the facts that the row says. */
+  readonly notes: readonly string[];
 }
 
 /** What is noted of a row, where there is anything. */
@@ -97,6 +99,7 @@ export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
   const found =
     own === undefined ? zoneFound(judged, ladder as NonNullable<typeof ladder>, reading.value) : ofItself(own);
   const notes: Notes = { list: undefined };
+  for (const text of read.notes) note(notes, text);
   const changedSinceBaseline = sinceBaseline(read, basis, notes);
   const changedSinceLast = sinceLast(read, basis, notes);
   if (typeof lines !== "number") {

@@ -109,6 +109,34 @@ describe("plant judge", () => {
     }
   });
 
+  it("refuses a row whose speed, power, support, place or nameplate is not that of the list; one that agrees is judged", async () => {
+    // the list has pump, 90 kW, 2980 r/min, rigid, category II
+    for (const [heading, cell] of [
+      ["speed", "9000 r/min"],
+      ["speed [r/min]", "9000"],
+      ["speed", "9000"],
+      ["power", "250 kW"],
+      ["support", "flexible"],
+      ["place", "shaft"],
+      ["nameplate", "category I"],
+      ["kind", "fan"],
+    ]) {
+      const { out, code } = await judged(`tag,reading,${heading}\nCondensate pump 1,2 mm/s rms,${cell}\n`);
+      expect([code, out.includes("1 refused")], `${heading} ${cell}`).toEqual([2, true]);
+    }
+    for (const [heading, cell] of [
+      ["speed", "2980 r/min"],
+      ["speed r/min", "2975"],
+      ["power (kW)", "90"],
+      ["support", "rigid"],
+      ["nameplate", "category II"],
+      ["speed", ""],
+    ]) {
+      const { err, code } = await judged(`tag,reading,${heading}\nCondensate pump 1,2 mm/s rms,${cell}\n`);
+      expect([code, err.includes("play no part")], `${heading} ${cell}`).toEqual([0, false]);
+    }
+  });
+
   it("gives a refused reading as data beside the others, which is read back", async () => {
     const route = "tag,reading\nCondensate pump 1,3 mm/s rms\nCondensate pump 1,3\n";
     const { out, code } = await judged(route, "--json");
