@@ -2,6 +2,7 @@ import { cached, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { knownDay } from "./known-day";
 import type { RouteMachine } from "./route-basis";
+import { factNotes } from "./route-facts";
 import { requireNamed } from "./route-point";
 import { type RouteReading, routeAmplitude } from "./route-reading";
 
@@ -34,6 +35,7 @@ export function earlierReadings(
       const machine = find(row.tag);
       if (machine instanceof VeladisError) throw machine;
       requireNamed(row.point);
+      factNotes(row.machine, machine.machine.machine);
       if (row.date !== undefined) knownDay(row.date, { option: "date" });
       const amplitude = routeAmplitude(row);
       const key = pointKey(row);

@@ -181,7 +181,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       const kind = kindOf(reading);
       const before = own.get(kind);
       if (before !== undefined) return before;
-      const found = routeBasis(alike(machine, kind, reading), machine, bases.length);
+      const found = routeBasis(alike(machine, kind, reading), machine, bases.length, reading);
       bases.push(found.basis);
       own.set(kind, found);
       return found;

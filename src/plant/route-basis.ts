@@ -15,6 +15,7 @@ import {
 import { ladderBy, type MachineLimits, verdictBy } from "./machine-verdict";
 import type { PlantMachine } from "./plant-machine";
 import { isPlain } from "./route-reading";
+import { type SetpointsTold, setpointsTold } from "./route-setpoints";
 import type { AllowedChange, BaselineInType, RouteBasis, RouteLimit, RouteVerdict } from "./route-verdict";
 
 /** A machine with what judges it. */
@@ -43,6 +44,8 @@ export interface JudgedBasis extends AlikeBasis {
   readonly basis: RouteBasis;
   /** Its number. */
   readonly at: number;
+  /** The alarm and the trip of the machine. */
+  readonly setpoints: SetpointsTold;
 }
 
 const FREQUENCY =
@@ -158,13 +161,15 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
 }
 
 /** The basis of one machine: that of all that are judged alike, with its own baseline. */
-export function routeBasis(alike: AlikeBasis, machine: RouteMachine, at: number): JudgedBasis {
+export function routeBasis(alike: AlikeBasis, machine: RouteMachine, at: number, like: Amplitude): JudgedBasis {
+  const setpoints = setpointsTold(machine.machine, like);
   const baseline = baselineIn(alike.basis.as, machine);
   const basis: RouteBasis = Object.freeze({
     tag: machine.machine.tag,
     ...alike.basis,
+    cautions: Object.freeze([...alike.basis.cautions, ...setpoints.notHeld]),
     baseline: typeof baseline === "string" ? null : baseline,
     notCompared: Object.freeze([...alike.basis.notCompared, ...(typeof baseline === "string" ? [baseline] : [])]),
   });
-  return { ...alike, basis, at };
+  return { ...alike, basis, at, setpoints };
 }

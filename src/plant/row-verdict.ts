@@ -5,6 +5,7 @@ import { verdictBy } from "./machine-verdict";
 import type { JudgedBasis, RouteMachine, ZoneFound } from "./route-basis";
 import { earlierValue, routeChange } from "./route-change";
 import type { RouteReading } from "./route-reading";
+import { reachedSetpoint } from "./route-setpoints";
 import type { RouteBasis, RouteChange, RouteLimit, RouteVerdict } from "./route-verdict";
 
 /** A row of a route as it was read. */
@@ -100,6 +101,8 @@ export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
     own === undefined ? zoneFound(judged, ladder as NonNullable<typeof ladder>, reading.value) : ofItself(own);
   const notes: Notes = { list: undefined };
   for (const text of read.notes) note(notes, text);
+  const reached = reachedSetpoint(reading.value, judged.setpoints);
+  if (reached !== undefined) note(notes, reached);
   const changedSinceBaseline = sinceBaseline(read, basis, notes);
   const changedSinceLast = sinceLast(read, basis, notes);
   if (typeof lines !== "number") {

@@ -1,7 +1,7 @@
 import { requireText, shown, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, isReading, parseAmplitude, requireNoPlusMinus } from "../reading/index";
 import { folded } from "./label";
-import { holdsReading, isFactName, isNumbered } from "./point-name";
+import { holdsReading, isFactName, isHousedName, isNumbered } from "./point-name";
 
 /** A reading and the point of the machine it was taken at. */
 export interface PointReading {
@@ -110,6 +110,21 @@ export function requirePointName(point: string): void {
   requireOneReading(part);
   requireName(part);
   requireNoFact(part);
+}
+
+/**
+ * Refuses a point of the housing by its name, whose reading would be judged by limits of the shaft alone.
+ *
+ * @param measuredOn - where the limits that judge it are measured
+ * @throws {@link VeladisError} `out-of-range`
+ */
+export function requirePlacedName(point: string, measuredOn: readonly string[]): void {
+  if (!isHousedName(point) || measuredOn.some((one) => !/\bshaft\b/i.test(one))) return;
+  throw new VeladisError("out-of-range", {
+    expected: "a point of the shaft for limits of the shaft: a reading of the housing is judged by limits of the housing",
+    received: shown(point),
+    option: "point",
+  });
 }
 
 /**

@@ -33,7 +33,7 @@ export function readingSection(
   charts: PageCharts,
   sources: CitedSources,
 ): Markup | undefined {
-  const [worst] = points;
+  const [worst, ...others] = points;
   const left = bullets(refused);
   if (worst === undefined) {
     const why =
@@ -63,6 +63,11 @@ ${bullets([...new Set(notesOf(worst))])}</div>
 </div>
 `,
     table("Readings of the last route, the worst first", titles, rows, titles.slice(0, 4)),
+    bullets(
+      others.flatMap(({ verdict: { point: name, line, cautions } }) =>
+        cautions.map((text) => `${name ?? "the machine"} (line ${line}): ${text}`),
+      ),
+    ),
     left,
   );
 }
