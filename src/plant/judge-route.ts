@@ -8,7 +8,7 @@ import {
   withParameters,
 } from "../core/index";
 import type { Amplitude } from "../reading/index";
-import { type SchemeRef, zoneLevel } from "../severity/index";
+import { requirePlacedName, type SchemeRef, zoneLevel } from "../severity/index";
 import { type Earlier, earlierReadings, plainPoint, pointKey } from "./earlier-route";
 import { knownDay } from "./known-day";
 import type { Plant } from "./plant-machine";
@@ -202,7 +202,9 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
         lines: points.get(plainPoint(row.point ?? "")) as number | readonly number[],
         notes: factNotes(row.machine, machine.machine.machine),
       };
-      return rowVerdict(told, basisOf(machine, reading));
+      const basis = basisOf(machine, reading);
+      if (row.point !== undefined) requirePlacedName(row.point, machine.machine.machine.place, basis.measuredOn);
+      return rowVerdict(told, basis);
     };
     const verdicts: RouteVerdict[] = [];
     for (const row of rows) {

@@ -35,6 +35,8 @@ export interface AlikeBasis {
   readonly basis: Omit<RouteBasis, "tag" | "baseline">;
   /** The zones that were found so far, by their numbers. */
   readonly zonesFound: Map<number, ZoneFound>;
+  /** Where the limits that judge are measured. */
+  readonly measuredOn: readonly string[];
   /** Undefined for readings with a history, of which each is judged by itself. */
   readonly ladder: MachineLadder | undefined;
 }
@@ -157,7 +159,7 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
     allowedChange: typeof allowed === "string" ? null : allowed,
     notCompared: typeof allowed === "string" ? [allowed] : [],
   };
-  return { basis, ladder, zonesFound: new Map() };
+  return { basis, ladder, zonesFound: new Map(), measuredOn: verdict.judgements.map((one) => one.measuredOn) };
 }
 
 /** The basis of one machine: that of all that are judged alike, with its own baseline. */

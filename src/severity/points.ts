@@ -113,13 +113,15 @@ export function requirePointName(point: string): void {
 }
 
 /**
- * Refuses a point of the housing by its name, whose reading would be judged by limits of the shaft alone.
+ * Refuses a point of the housing by its name, whose reading would be judged as one of the shaft.
  *
+ * @param place - where the readings of the machine were taken, if that is known
  * @param measuredOn - where the limits that judge it are measured
  * @throws {@link VeladisError} `out-of-range`
  */
-export function requirePlacedName(point: string, measuredOn: readonly string[]): void {
-  if (!isHousedName(point) || measuredOn.some((one) => !/\bshaft\b/i.test(one))) return;
+export function requirePlacedName(point: string, place: unknown, measuredOn: readonly string[]): void {
+  if (!isHousedName(point)) return;
+  if (place !== "shaft" && measuredOn.some((one) => !/^the (?:\w+ )?shaft\b/i.test(one))) return;
   throw new VeladisError("out-of-range", {
     expected: "a point of the shaft for limits of the shaft: a reading of the housing is judged by limits of the housing",
     received: shown(point),

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { convertAmplitude, format, parseAmplitude, VeladisError } from "veladis";
 import { judgeRoute, machineVerdict, type PlantMachine, type RouteReading } from "veladis/plant";
-import { builtInSchemes, changeFromBaseline, classify, judge, type Machine, type Scheme } from "veladis/severity";
+import { builtInSchemes, changeFromBaseline, classify, judge, judgePoints, type Machine, type Scheme } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { machineFor } from "../severity/machine-for";
 import { asData, someNameplate } from "../severity/nameplates";
@@ -292,6 +292,30 @@ describe("what has changed", () => {
     const [verdict] = judgeRoute(known, [at("P-1", "4 mm/s rms")], { before }).verdicts;
     expect(verdict?.sinceLast).toBeNull();
     expect(verdict?.cautions.join()).toContain("more than once");
+  });
+});
+
+describe("a point of the housing by its name", () => {
+  it("is not judged by limits of the shaft, whether place, table or both say so", () => {
+    const turbine = { type: "steam turbine", power: "12 MW", speed: "5400 r/min" } as const;
+    const codesOf = (machine: Machine, point: string, more: Partial<PlantMachine> = {}) =>
+      judgeRoute(plantOf(row("T", machine, more)), [at("T", "60 um pp", 2, { point })]).refused.map(({ code }) => code);
+    for (const point of ["bearing housing H", "casing vertical"]) {
+      expect(codesOf({ ...turbine, place: "shaft" }, point)).toEqual(["out-of-range"]);
+      expect(codesOf(turbine, point, { table: "iso-7919-3-2009" })).toEqual(["out-of-range"]);
+      expect(orCode(() => judgePoints(`${point} 60 um pp`, { ...turbine, place: "shaft" }))).toBe("out-of-range");
+    }
+    expect(codesOf({ ...turbine, place: "shaft" }, "bearing 1 X")).toEqual([]);
+    const housed = judgeRoute(plantOf(row("T", { ...turbine, place: "housing" })), [
+      at("T", "2 mm/s rms", 2, { point: "bearing housing H" }),
+    ]);
+    expect(housed.refused).toEqual([]);
+  });
+
+  it("has a machine whose facts are yet to be confirmed refused, as ? and maybe are", () => {
+    for (const words of ["category II (to be confirmed)", "category II tbc", "category II, unconfirmed"]) {
+      expect(orCode(() => judge("2 mm/s rms", `pump 90 kW 2980 r/min ${words}`)), words).toBe("syntax");
+    }
   });
 });
 
