@@ -210,6 +210,22 @@ describe("plant judge", () => {
   });
 });
 
+describe("a list as a spreadsheet writes it", () => {
+  it("has the options that would read it told once, and but a few refusals", async () => {
+    const rows = Array.from({ length: 9 }, (_, i) => `LU-${i};fan;7,1 mm/s rms;31.03.2026;8,1 mm/s rms`).join("\n");
+    const list = file(`tag;kind;trip;check date;as found\n${rows}\n`);
+    const { err, code } = await veladis(["plant", "audit", list, "--on", "2026-04-20"]);
+    expect(code).toBe(2);
+    expect(err).toContain("9 refused rows with numbers like 7,1 mm/s rms: add --decimal-comma");
+    expect(err).toContain("9 refused rows with days like 31.03.2026: add --dates day-first");
+    expect(err.match(/column /g)?.length).toBe(5);
+    expect(err).toMatch(/\d+ refusals more; all with --json/);
+    const read = await veladis(["plant", "audit", list, "--on", "2026-04-20", "--decimal-comma", "--dates", "day-first"]);
+    expect(read.err).not.toContain("refused rows with");
+    expect((await veladis(["plant", "audit", list, "--on", "2026-04-20", "--json"])).err).not.toContain("more;");
+  });
+});
+
 describe("plant setpoints", () => {
   it("has first what is set above the rules, and says that nothing changes by itself", async () => {
     const { out, code } = await veladis(["plant", "setpoints", list]);

@@ -161,8 +161,9 @@ async function changesOf({ values }: GivenReport, io: Io, told: Told): Promise<r
 }
 
 /** A finding of the audit or of the record of changes, as a report tells it. */
-function ofFinding({ line, tag, severity, what, why, mend, source }: PlantFinding | ChangeFinding): ReportFinding {
-  return { line, tag, gravity: severity, what, why, mend, source };
+function ofFinding(one: PlantFinding | ChangeFinding): ReportFinding {
+  const { line, tag, severity, code, what, why, mend, source } = one;
+  return { line, tag, gravity: severity, name: code, what, why, mend, source };
 }
 
 /** Writes pages on a plant into a folder. */

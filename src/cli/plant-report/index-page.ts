@@ -107,7 +107,7 @@ ${cautionsBox()}${section(
           column ?? "the row",
           message,
         ]),
-        ["line"],
+        ["file", "line", "tag", "column"],
       ),
   bullets(strangers),
 )}<section id="machines">

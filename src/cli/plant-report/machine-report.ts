@@ -21,6 +21,8 @@ export interface ReportFinding {
   readonly line: number;
   readonly tag: string;
   readonly gravity: (typeof gravities)[number];
+  /** The name of its rule, by which the audit tells it too. */
+  readonly name: string;
   readonly what: string;
   readonly why: string;
   readonly mend: string;

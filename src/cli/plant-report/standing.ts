@@ -1,7 +1,7 @@
 import { counted } from "../../core/index";
 import { gravities, type Standing } from "./machine-report";
 import { type Markup, markup } from "./markup";
-import { zoneChip, zoneStep } from "./zone-chip";
+import { zoneChip, zoneStep, zoneWords } from "./zone-chip";
 
 const named = { error: "errors", warning: "warnings", note: "notes" } as const;
 
@@ -23,7 +23,8 @@ export function countChips(standing: Pick<Standing, "findings">): Markup[] {
 
 /** The zone of the worst reading in a word, or why there is none. */
 export function zoneOf({ points: [worst], unjudged }: Pick<Standing, "points" | "unjudged">): string {
-  return worst?.verdict.worst ?? (unjudged.length > 0 ? "not judged" : "not read");
+  if (worst !== undefined) return zoneWords(worst.verdict.kind, worst.verdict.worst);
+  return unjudged.length > 0 ? "not judged" : "not read";
 }
 
 /** The zone of the worst reading, or why there is none; beside it what was refused, since that may be worse. */

@@ -95,6 +95,18 @@ it("names every refused reading on the page of its machine and on the index, bes
   expect(index).not.toContain("No machine was read");
 });
 
+it("calls start-up a zone, and findings by the names of their rules", async () => {
+  put("plant.csv", "tag;kind;power;support;nameplate;table;trip\nLU-01;fan;132 kW;rigid;BV-3;iso-14694-2003;9 mm/s rms\n");
+  const route = put("r.csv", "tag;reading\nLU-01;2,1 mm/s rms\n");
+  expect((await report(route)).code).toBe(0);
+  const [index, page] = ["index", "lu-01"].map((name) => readFileSync(at(`out/${name}.html`), "utf8"));
+  for (const text of [index, page]) expect(text).toMatch(/<span class="zone z0[^"]*">start-up zone<\/span>/);
+  const { out } = await veladis(["plant", "audit", at("plant.csv"), "--json", "--decimal-comma", "--on", "2026-11-20"]);
+  const codes = out.split("\n").flatMap((line) => /"answer":"plant finding".*?"code":"([^"]+)"/.exec(line)?.[1] ?? []);
+  expect(codes.length).toBeGreaterThan(0);
+  for (const code of codes) expect(page).toContain(`<span class="aside">${code}</span>`);
+});
+
 it("draws histories of a folder, and names what of them it left out", async () => {
   put("PU-02.csv", "time;DE velocity (mm/s rms);temperature\n2026-01-05;2,1;40\n2026-02-05;;41\n2026-03-05;2,4;41\n");
   const made = await report("--history", `PU-02=${at("PU-02.csv")}`);

@@ -48,7 +48,7 @@ async function pagesOf(given: readonly (readonly string[])[] = rows, read = rout
   const plant = parsePlant({ heading, rows: given.map((row) => [...row]) });
   const judged = judgeRoute(plant, read);
   const audit = auditPlant(plant, { on });
-  const findings = audit.findings.map(({ severity, ...one }) => ({ ...one, gravity: severity }));
+  const findings = audit.findings.map(({ severity, code, ...one }) => ({ ...one, gravity: severity, name: code }));
   const standings = standingsOf({ plant, route: judged, findings, due: dueChecks(plant, { on }) });
   const refused = [...plant.refused, ...judged.refused].map((one) => ({ ...one, file: "plant.csv" }));
   const head = { name: EVIL, on, from: ["plant.csv", EVIL], refused, strangers: [EVIL] };
