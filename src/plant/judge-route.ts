@@ -16,9 +16,9 @@ import { refusedReading } from "./refused-reading";
 import { requirePlant } from "./require-plant";
 import { requireSchemes } from "./require-schemes";
 import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
+import { factNotes } from "./route-facts";
 import { requireNamed } from "./route-point";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
-import { factNotes } from "./route-facts";
 import { checkedRows } from "./route-rows";
 import { machineByTag } from "./route-tags";
 import type { JudgedRoute, RefusedReading, RouteBasis, RouteVerdict } from "./route-verdict";
@@ -84,9 +84,7 @@ function unreadRows({ machines, refused }: Plant): readonly { readonly tag: stri
   const rows = new Map([...machines, ...refused].map(({ tag, line }) => [line, Object.freeze({ tag, line })]));
   const tags = new Set(machines.map(({ tag }) => tag));
   const own = new Set(machines.map(({ line }) => line));
-  return [...rows.values()]
-    .filter(({ tag, line }) => own.has(line) || !tags.has(tag))
-    .sort((a, b) => a.line - b.line);
+  return [...rows.values()].filter(({ tag, line }) => own.has(line) || !tags.has(tag)).sort((a, b) => a.line - b.line);
 }
 
 /** Worst first; of two that are as bad, in the order of the route. */
@@ -222,9 +220,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       verdicts: worstFirst(verdicts),
       bases: Object.freeze(bases),
       refused: Object.freeze(refused),
-      unread: Object.freeze(
-        unreadRows(plant).filter(({ tag }) => !lines.has(tag)),
-      ),
+      unread: Object.freeze(unreadRows(plant).filter(({ tag }) => !lines.has(tag))),
       pointsUnread: Object.freeze(
         missed.map(({ row }) => Object.freeze({ tag: row.tag, point: row.point as string, line: row.line })),
       ),

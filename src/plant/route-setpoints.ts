@@ -37,7 +37,9 @@ export function setpointsTold(machine: Pick<PlantMachine, "alarm" | "trip">, lik
     if (converted.ok) {
       told.push({ level, value: converted.value.value, asks: `the ${name} as set, ${format(level)}: ${asks[name]}` });
     } else {
-      notHeld.push(`readings in ${as} are not held against the ${name} in ${writtenIn(level)}: ${converted.error.message}`);
+      notHeld.push(
+        `readings in ${as} are not held against the ${name} in ${writtenIn(level)}: ${converted.error.message}`,
+      );
     }
   }
   return { told, notHeld };

@@ -123,7 +123,8 @@ export function requirePlacedName(point: string, place: unknown, measuredOn: rea
   if (!isHousedName(point)) return;
   if (place !== "shaft" && measuredOn.some((one) => !/^the (?:\w+ )?shaft\b/i.test(one))) return;
   throw new VeladisError("out-of-range", {
-    expected: "a point of the shaft for limits of the shaft: a reading of the housing is judged by limits of the housing",
+    expected:
+      "a point of the shaft for limits of the shaft: a reading of the housing is judged by limits of the housing",
     received: shown(point),
     option: "point",
   });

@@ -93,7 +93,9 @@ describe("plant judge", () => {
     const { out, code } = await veladis(["plant", "judge", list, route]);
     expect(code).toBe(2);
     const text = out.replace(/\s+/g, " ");
-    expect(text).toContain("4 refused; 2 machines not judged, all their readings refused; 1 machine of the list not read");
+    expect(text).toContain(
+      "4 refused; 2 machines not judged, all their readings refused; 1 machine of the list not read",
+    );
     expect(text).toContain("refused all readings, so that these are not judged: LU-2, LU-3");
     expect(text).toContain("the zone is that of those that could be read: LU-1");
     expect(out).toMatch(/^not read +LU-4$/m);
@@ -105,7 +107,9 @@ describe("plant judge", () => {
       const { err, code } = await judged(`tag,point,reading\nCondensate pump 1,${point},2 mm/s rms\n`);
       expect(code, point).toBe(2);
       expect(err, point).toContain("column point: syntax");
-      expect((await veladis(["judge", `${point} 2 mm/s rms, DE-V 2 mm/s rms`, "--machine", "pump 90 kW"])).code).toBe(2);
+      expect((await veladis(["judge", `${point} 2 mm/s rms, DE-V 2 mm/s rms`, "--machine", "pump 90 kW"])).code).toBe(
+        2,
+      );
     }
   });
 
@@ -220,7 +224,16 @@ describe("a list as a spreadsheet writes it", () => {
     expect(err).toContain("9 refused rows with days like 31.03.2026: add --dates day-first");
     expect(err.match(/column /g)?.length).toBe(5);
     expect(err).toMatch(/\d+ refusals more; all with --json/);
-    const read = await veladis(["plant", "audit", list, "--on", "2026-04-20", "--decimal-comma", "--dates", "day-first"]);
+    const read = await veladis([
+      "plant",
+      "audit",
+      list,
+      "--on",
+      "2026-04-20",
+      "--decimal-comma",
+      "--dates",
+      "day-first",
+    ]);
     expect(read.err).not.toContain("refused rows with");
     expect((await veladis(["plant", "audit", list, "--on", "2026-04-20", "--json"])).err).not.toContain("more;");
   });

@@ -1,7 +1,15 @@
 import fc from "fast-check";
 import { convertAmplitude, format, parseAmplitude, VeladisError } from "veladis";
 import { judgeRoute, machineVerdict, type PlantMachine, type RouteReading } from "veladis/plant";
-import { builtInSchemes, changeFromBaseline, classify, judge, judgePoints, type Machine, type Scheme } from "veladis/severity";
+import {
+  builtInSchemes,
+  changeFromBaseline,
+  classify,
+  judge,
+  judgePoints,
+  type Machine,
+  type Scheme,
+} from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { machineFor } from "../severity/machine-for";
 import { asData, someNameplate } from "../severity/nameplates";
@@ -314,7 +322,10 @@ describe("a point of the housing by its name", () => {
 
   it("has a machine whose facts are yet to be confirmed refused, as ? and maybe are", () => {
     for (const words of ["category II (to be confirmed)", "category II tbc", "category II, unconfirmed"]) {
-      expect(orCode(() => judge("2 mm/s rms", `pump 90 kW 2980 r/min ${words}`)), words).toBe("syntax");
+      expect(
+        orCode(() => judge("2 mm/s rms", `pump 90 kW 2980 r/min ${words}`)),
+        words,
+      ).toBe("syntax");
     }
   });
 });

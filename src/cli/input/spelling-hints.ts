@@ -22,7 +22,11 @@ function orderWords(days: readonly string[]): string {
  * cell stands in them.
  */
 export function spellingHints(
-  { rows, lines, refused }: {
+  {
+    rows,
+    lines,
+    refused,
+  }: {
     readonly rows: readonly (readonly string[])[];
     readonly lines: readonly number[];
     readonly refused: readonly RefusedRow[];

@@ -35,7 +35,9 @@ export function routeSummary(judged: JudgedRoute): string {
     parts.join(": "),
     ...daysText(verdicts),
     `${refused.length} refused`,
-    ...(notJudged.length === 0 ? [] : [`${counted(notJudged.length, "machine")} not judged, all their readings refused`]),
+    ...(notJudged.length === 0
+      ? []
+      : [`${counted(notJudged.length, "machine")} not judged, all their readings refused`]),
     ...(unread.length === 0
       ? notJudged.length === 0
         ? ["every machine of the list was read"]

@@ -79,7 +79,13 @@ export function routeTold(judged: JudgedRoute): readonly RouteTold[] {
     { label: "change", texts: byMachine(bases, ({ notCompared }) => notCompared) },
     { label: "readings", texts: rows },
     { label: "refused", texts: refusedWords(judged) },
-    { label: "not read", texts: unread.length === 0 ? [] : [unread.map(({ tag, line }) => (tag === "" ? `the row of line ${line}` : tag)).join(", ")] },
+    {
+      label: "not read",
+      texts:
+        unread.length === 0
+          ? []
+          : [unread.map(({ tag, line }) => (tag === "" ? `the row of line ${line}` : tag)).join(", ")],
+    },
     {
       label: "points",
       texts: pointsUnread.map(

@@ -79,12 +79,11 @@ it("refuses routes whose order no day tells: undated beside dated, of one day, a
 });
 
 it("names every refused reading on the page of its machine and on the index, beside a zone of the others", async () => {
-  const route = put(
-    "r.csv",
-    "tag;point;reading\nPU-01;DE-H;1 mm/s rms\nPU-01;NDE-H;9 mm/s\nPU-02;DE-H;9\n",
-  );
+  const route = put("r.csv", "tag;point;reading\nPU-01;DE-H;1 mm/s rms\nPU-01;NDE-H;9 mm/s\nPU-02;DE-H;9\n");
   expect((await report(route)).code).toBe(2);
-  const [index, first, second] = ["index", "pu-01", "pu-02"].map((name) => readFileSync(at(`out/${name}.html`), "utf8"));
+  const [index, first, second] = ["index", "pu-01", "pu-02"].map((name) =>
+    readFileSync(at(`out/${name}.html`), "utf8"),
+  );
   expect(first).toContain("of the readings that could be read: 1 reading refused");
   expect(first).toContain("refused: NDE-H (line 3)");
   expect(second).toContain("not judged: 1 reading refused");
@@ -96,13 +95,16 @@ it("names every refused reading on the page of its machine and on the index, bes
 });
 
 it("calls start-up a zone, and findings by the names of their rules", async () => {
-  put("plant.csv", "tag;kind;power;support;nameplate;table;trip\nLU-01;fan;132 kW;rigid;BV-3;iso-14694-2003;9 mm/s rms\n");
+  put(
+    "plant.csv",
+    "tag;kind;power;support;nameplate;table;trip\nLU-01;fan;132 kW;rigid;BV-3;iso-14694-2003;9 mm/s rms\n",
+  );
   const route = put("r.csv", "tag;reading\nLU-01;2,1 mm/s rms\n");
   expect((await report(route)).code).toBe(0);
   const [index, page] = ["index", "lu-01"].map((name) => readFileSync(at(`out/${name}.html`), "utf8"));
   for (const text of [index, page]) expect(text).toMatch(/<span class="zone z0[^"]*">start-up zone<\/span>/);
   const { out } = await veladis(["plant", "audit", at("plant.csv"), "--json", "--decimal-comma", "--on", "2026-11-20"]);
-  const codes = out.split("\n").flatMap((line) => /"answer":"plant finding".*?"code":"([^"]+)"/.exec(line)?.[1] ?? []);
+  const codes = out.split("\n").flatMap((line) => /"severity":.*"code":"([^"]+)"/.exec(line)?.[1] ?? []);
   expect(codes.length).toBeGreaterThan(0);
   for (const code of codes) expect(page).toContain(`<span class="aside">${code}</span>`);
 });

@@ -146,7 +146,7 @@ it("say of a machine that was not read that it was not judged, and of a refused 
   expect(pageOf("pu-02.html")).toContain("None on the route: this machine was not judged.");
   expect(pages.has("pu-04.html")).toBe(false);
   expect(index).toContain("PU-04");
-  expect(index).toMatch(/<td data-name="column">alarm<\/td>/);
+  expect(index).toMatch(/<td data-name="column" class="short">alarm<\/td>/);
 });
 
 it("of an empty list are an index that says so", async () => {
