@@ -25,14 +25,14 @@ import { PAGE_MARK } from "../plant-report/page-frame";
 import type { ReportHead } from "../plant-report/report-head";
 import { reportOfMachine } from "../plant-report/report-of-machine";
 import { INDEX, reportPages } from "../plant-report/report-pages";
-import { type NamedRoute, routesInOrder } from "../plant-report/routes-in-order";
+import { routesInOrder } from "../plant-report/routes-in-order";
 import { standingsOf } from "../plant-report/standings-of";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { refusedText } from "../print/plant-file-text";
 import { tellUnread } from "../print/unread-columns";
-import { routeFile } from "../table/route-file";
+import { type RouteFile, routeFile } from "../table/route-file";
 import { wholeFolder } from "../table/whole-folder";
 import { listedPlant } from "./listed-plant";
 import type { plantReportPage } from "./plant-report-page";
@@ -124,6 +124,12 @@ async function historyOf(file: HistoryFile, as: WrittenAs, told: Told): Promise<
     const name = basename(file.path);
     return [{ name, as: "", readings: [], notes: [`${name} is not drawn: ${error.message}`] }];
   }
+}
+
+/** A route with the name of its file. */
+interface NamedRoute {
+  readonly file: string;
+  readonly read: RouteFile;
 }
 
 /** The routes in the order of their days, what they refuse told. */

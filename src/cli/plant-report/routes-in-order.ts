@@ -1,11 +1,10 @@
 import { counted, shown, VeladisError } from "../../core/index";
-import { pointKey } from "../../plant/index";
-import type { RouteFile } from "../table/route-file";
+import { pointKey, type RouteReading } from "../../plant/index";
 
 /** A route with the name of its file. */
 export interface NamedRoute {
   readonly file: string;
-  readonly read: RouteFile;
+  readonly read: { readonly route: readonly RouteReading[] };
 }
 
 /** The latest day that a route says; undefined for one that says none. */
@@ -45,7 +44,7 @@ function requireLater(routes: readonly NamedRoute[]): void {
  * @throws {@link VeladisError} `missing-fact` where some say a day and others none, `out-of-range` for two that end on one
  *   day, and for a point that an earlier route has no earlier
  */
-export function routesInOrder(given: readonly NamedRoute[]): readonly NamedRoute[] {
+export function routesInOrder<Route extends NamedRoute>(given: readonly Route[]): readonly Route[] {
   const days = given.map(latestDay);
   const undated = given.filter((_, i) => days[i] === undefined);
   if (undated.length === given.length) return given;
