@@ -2,6 +2,8 @@ import { cached, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { knownDay } from "./known-day";
 import type { RouteMachine } from "./route-basis";
+import { factNotes } from "./route-facts";
+import { requireNamed } from "./route-point";
 import { type RouteReading, routeAmplitude } from "./route-reading";
 
 /** A name of a point as it is compared: without regard to case and white space. */
@@ -32,6 +34,8 @@ export function earlierReadings(
     try {
       const machine = find(row.tag);
       if (machine instanceof VeladisError) throw machine;
+      requireNamed(row.point);
+      factNotes(row.machine, machine.machine.machine);
       if (row.date !== undefined) knownDay(row.date, { option: "date" });
       const amplitude = routeAmplitude(row);
       const key = pointKey(row);

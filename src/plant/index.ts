@@ -30,6 +30,7 @@ export { rowsByTag } from "./compared-tag";
 export { type DoubtfulPeriod, doubtfulPeriods } from "./doubtful-periods";
 export { type DueCheck, type DueOptions, dueChecks } from "./due-checks";
 export { type DueState, type DueStateEntry, dueStates } from "./due-states";
+export { pointKey } from "./earlier-route";
 export { STATED_BY_LIST } from "./fitted-proposal";
 export { type JudgeRouteOptions, judgeRoute } from "./judge-route";
 export { levelText } from "./level-text";

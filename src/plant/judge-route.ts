@@ -8,7 +8,7 @@ import {
   withParameters,
 } from "../core/index";
 import type { Amplitude } from "../reading/index";
-import { type SchemeRef, zoneLevel } from "../severity/index";
+import { requirePlacedName, type SchemeRef, zoneLevel } from "../severity/index";
 import { type Earlier, earlierReadings, plainPoint, pointKey } from "./earlier-route";
 import { knownDay } from "./known-day";
 import type { Plant } from "./plant-machine";
@@ -16,6 +16,8 @@ import { refusedReading } from "./refused-reading";
 import { requirePlant } from "./require-plant";
 import { requireSchemes } from "./require-schemes";
 import { type AlikeBasis, alikeBasis, type JudgedBasis, type RouteMachine, routeBasis } from "./route-basis";
+import { factNotes } from "./route-facts";
+import { requireNamed } from "./route-point";
 import { isPlain, type RouteReading, routeAmplitude } from "./route-reading";
 import { checkedRows } from "./route-rows";
 import { machineByTag } from "./route-tags";
@@ -75,6 +77,14 @@ function pointLines(route: readonly RouteReading[]): PointLines {
     else known.push(line);
   }
   return found;
+}
+
+/** The rows of a list in its order, each once, also those that were refused: a machine that cannot be judged is no healthy one. */
+function unreadRows({ machines, refused }: Plant): readonly { readonly tag: string; readonly line: number }[] {
+  const rows = new Map([...machines, ...refused].map(({ tag, line }) => [line, Object.freeze({ tag, line })]));
+  const tags = new Set(machines.map(({ tag }) => tag));
+  const own = new Set(machines.map(({ line }) => line));
+  return [...rows.values()].filter(({ tag, line }) => own.has(line) || !tags.has(tag)).sort((a, b) => a.line - b.line);
 }
 
 /** Worst first; of two that are as bad, in the order of the route. */
@@ -172,7 +182,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       const kind = kindOf(reading);
       const before = own.get(kind);
       if (before !== undefined) return before;
-      const found = routeBasis(alike(machine, kind, reading), machine, bases.length);
+      const found = routeBasis(alike(machine, kind, reading), machine, bases.length, reading);
       bases.push(found.basis);
       own.set(kind, found);
       return found;
@@ -180,6 +190,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
     const judged = (row: RouteReading): RouteVerdict => {
       const machine = find(row.tag);
       if (machine instanceof VeladisError) throw machine;
+      requireNamed(row.point);
       if (row.date !== undefined) knownDay(row.date, { option: "date" });
       const reading = routeAmplitude(row);
       const points = lines.get(row.tag) as NonNullable<ReturnType<PointLines["get"]>>;
@@ -190,8 +201,11 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
         earlier: earlier.size === 0 ? undefined : earlier.get(pointKey(row)),
         isOfSeveral: points.size > 1,
         lines: points.get(plainPoint(row.point ?? "")) as number | readonly number[],
+        notes: factNotes(row.machine, machine.machine.machine),
       };
-      return rowVerdict(told, basisOf(machine, reading));
+      const basis = basisOf(machine, reading);
+      if (row.point !== undefined) requirePlacedName(row.point, machine.machine.machine.place, basis.measuredOn);
+      return rowVerdict(told, basis);
     };
     const verdicts: RouteVerdict[] = [];
     for (const row of rows) {
@@ -209,9 +223,7 @@ export function judgeRoute(plant: Plant, route: readonly RouteReading[], options
       verdicts: worstFirst(verdicts),
       bases: Object.freeze(bases),
       refused: Object.freeze(refused),
-      unread: Object.freeze(
-        plant.machines.filter(({ tag }) => !lines.has(tag)).map(({ tag, line }) => Object.freeze({ tag, line })),
-      ),
+      unread: Object.freeze(unreadRows(plant).filter(({ tag }) => !lines.has(tag))),
       pointsUnread: Object.freeze(
         missed.map(({ row }) => Object.freeze({ tag: row.tag, point: row.point as string, line: row.line })),
       ),

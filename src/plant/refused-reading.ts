@@ -10,13 +10,13 @@ const columns = ["tag", "date", "point"] as const;
  * @param column - the column in which the trouble stands, where the error does not say it
  */
 export function refusedReading(
-  list: RefusedReading["list"],
+  from: RefusedReading["from"],
   { tag, line, point }: Pick<RouteReading, "tag" | "line" | "point">,
   { code, message, expected, received, didYouMean, option }: VeladisError,
   column: "tag" | "date" | "point" | "at" | undefined = columns.find((one) => one === option),
 ): RefusedReading {
   return Object.freeze({
-    ...{ list, line, tag, code, message, expected, received },
+    ...{ from, line, tag, code, message, expected, received },
     ...(point !== undefined && { point }),
     ...(column !== undefined && { column }),
     ...(didYouMean !== undefined && { didYouMean }),

@@ -15,8 +15,8 @@ import {
 import { ladderBy, type MachineLimits, verdictBy } from "./machine-verdict";
 import type { PlantMachine } from "./plant-machine";
 import { isPlain } from "./route-reading";
+import { type SetpointsTold, setpointsTold } from "./route-setpoints";
 import type { AllowedChange, BaselineInType, RouteBasis, RouteLimit, RouteVerdict } from "./route-verdict";
-import { type SetOnDevice, setOnDevice } from "./set-on-device";
 
 /** A machine with what judges it. */
 export interface RouteMachine {
@@ -35,6 +35,8 @@ export interface AlikeBasis {
   readonly basis: Omit<RouteBasis, "tag" | "baseline">;
   /** The zones that were found so far, by their numbers. */
   readonly zonesFound: Map<number, ZoneFound>;
+  /** Where the limits that judge are measured. */
+  readonly measuredOn: readonly string[];
   /** Undefined for readings with a history, of which each is judged by itself. */
   readonly ladder: MachineLadder | undefined;
 }
@@ -44,8 +46,8 @@ export interface JudgedBasis extends AlikeBasis {
   readonly basis: RouteBasis;
   /** Its number. */
   readonly at: number;
-  /** The setpoints of the machine in the type of its readings, the trip first. */
-  readonly setpoints: readonly SetOnDevice[];
+  /** The alarm and the trip of the machine. */
+  readonly setpoints: SetpointsTold;
 }
 
 const FREQUENCY =
@@ -166,19 +168,19 @@ export function alikeBasis(machine: RouteMachine, like: Amplitude): AlikeBasis {
     allowedChange: typeof allowed === "string" ? null : allowed,
     notCompared: typeof allowed === "string" ? [allowed] : [],
   };
-  return { basis, ladder, zonesFound: new Map() };
+  return { basis, ladder, zonesFound: new Map(), measuredOn: verdict.judgements.map((one) => one.measuredOn) };
 }
 
 /** The basis of one machine: that of all that are judged alike, with its own baseline. */
-export function routeBasis(alike: AlikeBasis, machine: RouteMachine, at: number): JudgedBasis {
+export function routeBasis(alike: AlikeBasis, machine: RouteMachine, at: number, like: Amplitude): JudgedBasis {
+  const setpoints = setpointsTold(machine.machine, like);
   const baseline = baselineIn(alike.basis.as, machine);
-  const set = setOnDevice(machine.machine, alike.basis.as, alike.basis.hertz);
-  const notHeld = [baseline, ...set].filter((one) => typeof one === "string");
   const basis: RouteBasis = Object.freeze({
     tag: machine.machine.tag,
     ...alike.basis,
+    cautions: Object.freeze([...alike.basis.cautions, ...setpoints.notHeld]),
     baseline: typeof baseline === "string" ? null : baseline,
-    notCompared: Object.freeze([...alike.basis.notCompared, ...notHeld]),
+    notCompared: Object.freeze([...alike.basis.notCompared, ...(typeof baseline === "string" ? [baseline] : [])]),
   });
-  return { ...alike, basis, at, setpoints: set.filter((one) => typeof one !== "string") };
+  return { ...alike, basis, at, setpoints };
 }

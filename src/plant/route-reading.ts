@@ -15,6 +15,8 @@ export interface RouteReading {
   readonly date?: CalendarDay | undefined;
   /** The frequency of the vibration, where the reading does not say it. */
   readonly at?: Frequency | undefined;
+  /** What the row says of its machine, e.g. `"1485 r/min, rigid"`: refused where the list says otherwise. */
+  readonly machine?: string | undefined;
 }
 
 /** A short plain number before a type. */

@@ -8,6 +8,7 @@ const rowKeys: Readonly<Record<keyof RouteReading, true>> = /* @__PURE__ */ Obje
   point: true,
   date: true,
   at: true,
+  machine: true,
 });
 
 const FORM = "rows of a route, each { tag, line, reading }";
@@ -20,6 +21,9 @@ function requireRow(row: RouteReading, parameter: string, index: number): void {
   }
   requireKnownKeys(row, rowKeys, "a part of a row of a route", place);
   requireText(row.tag, "the tag of a machine", { ...place, option: "tag" });
+  if (row.machine !== undefined && typeof row.machine !== "string") {
+    requireText(row.machine, "what the row says of its machine, in words", { ...place, option: "machine" });
+  }
   if (row.point === undefined || typeof row.point === "string") return;
   requireText(row.point, "the name of a point", { ...place, option: "point" });
 }
@@ -28,6 +32,7 @@ function requireRow(row: RouteReading, parameter: string, index: number): void {
 function isRow(row: RouteReading): boolean {
   if (typeof row !== "object" || typeof row.tag !== "string" || row.tag === "") return false;
   if (row.point !== undefined && typeof row.point !== "string") return false;
+  if (row.machine !== undefined && typeof row.machine !== "string") return false;
   for (const key in row) if (!Object.hasOwn(rowKeys, key)) return false;
   return true;
 }

@@ -113,8 +113,8 @@ export interface RouteVerdict {
 
 /** A reading that was refused: no verdict is given on it. */
 export interface RefusedReading extends RefusedRow {
-  /** The list that it stands on: the route, or the one before. */
-  readonly list: "route" | "before";
+  /** Where it stands: on the route, or on the one before. */
+  readonly from: "route" | "before";
   readonly point?: string;
   readonly expected: string;
   readonly received: string;
@@ -128,7 +128,10 @@ export interface JudgedRoute {
   readonly verdicts: readonly RouteVerdict[];
   readonly bases: readonly RouteBasis[];
   readonly refused: readonly RefusedReading[];
-  /** Machines of the list that no row of the route names, in its order. */
+  /**
+   * Machines of the list that no row of the route names, by line; those whose row was refused are among them, with an empty
+   * tag where it could not be read.
+   */
   readonly unread: readonly { readonly tag: string; readonly line: number }[];
   /** Points that were read on the earlier route and not on this one. */
   readonly pointsUnread: readonly { readonly tag: string; readonly point: string; readonly line: number }[];

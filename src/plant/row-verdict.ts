@@ -5,8 +5,8 @@ import { verdictBy } from "./machine-verdict";
 import type { JudgedBasis, RouteMachine, ZoneFound } from "./route-basis";
 import { earlierValue, routeChange } from "./route-change";
 import type { RouteReading } from "./route-reading";
+import { reachedSetpoint } from "./route-setpoints";
 import type { RouteBasis, RouteChange, RouteLimit, RouteVerdict } from "./route-verdict";
-import { setpointReached } from "./set-on-device";
 
 /** A row of a route as it was read. */
 export interface RowRead {
@@ -18,6 +18,8 @@ export interface RowRead {
   readonly isOfSeveral: boolean;
   /** The line of the row, or of all rows of the same point. */
   readonly lines: number | readonly number[];
+  /** What is to be noted of the facts that the row says. */
+  readonly notes: readonly string[];
 }
 
 /** What is noted of a row, where there is anything. */
@@ -97,8 +99,10 @@ export function rowVerdict(read: RowRead, judged: JudgedBasis): RouteVerdict {
   const own = ladder === undefined ? verdictBy(machine.machine, machine.limits, reading, machine.schemes) : undefined;
   const found =
     own === undefined ? zoneFound(judged, ladder as NonNullable<typeof ladder>, reading.value) : ofItself(own);
-  const reached = setpointReached(reading, judged.setpoints);
-  const notes: Notes = { list: reached === undefined ? undefined : [reached] };
+  const notes: Notes = { list: undefined };
+  for (const text of read.notes) note(notes, text);
+  const reached = reachedSetpoint(reading.value, judged.setpoints);
+  if (reached !== undefined) note(notes, reached);
   const changedSinceBaseline = sinceBaseline(read, basis, notes);
   const changedSinceLast = sinceLast(read, basis, notes);
   if (typeof lines !== "number") {

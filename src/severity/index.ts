@@ -54,7 +54,7 @@ export { peakOfLimits } from "./peak-meaning";
 export { WORSE_PLACE } from "./place-text";
 export type { Assume } from "./placed-machine";
 export type { PlainType } from "./plain-type";
-export { LONGEST_POINTS, type PointReading, parsePoints } from "./points";
+export { LONGEST_POINTS, type PointReading, parsePoints, requirePlacedName, requirePointName } from "./points";
 export { headlineOf, isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
 export { BEST_VALUE, ZERO_READING } from "./reading-cautions";
 export type { ReadingRef } from "./readings";

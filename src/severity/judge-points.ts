@@ -7,9 +7,9 @@ import { badnessOf, possibleOf } from "./combined-judgements";
 import { isOfDirection, towards } from "./in-direction";
 import { type JudgeOptions, judge } from "./judge";
 import type { Zone } from "./kinds";
-import type { MachineRef } from "./machine-facts";
+import { type MachineRef, machineFacts } from "./machine-facts";
 import { parseMachine } from "./parse-machine";
-import { type PointReading, parsePoints } from "./points";
+import { type PointReading, parsePoints, requirePlacedName } from "./points";
 import { isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
@@ -118,14 +118,29 @@ export function judgePoints(
       const rested = atRest[i] === undefined ? {} : { background: atRest[i] };
       const own = machineAt(point);
       if (scheme === undefined) {
-        return Object.freeze({ point, reading, verdict: judge(reading, own, { ...rest, ...rested }) });
+        const verdict = judge(reading, own, { ...rest, ...rested });
+        requirePlaced(point, own, verdict);
+        return Object.freeze({ point, reading, verdict });
       }
       const judgement = classify(reading, { ...told, ...rested, scheme, machine: own });
       const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
+      requirePlaced(point, own, verdict);
       return Object.freeze({ point, reading, verdict });
     });
     return pointsVerdict(judged);
   });
+}
+
+/** Refuses a point whose name says that its reading is none of the place that is judged. */
+function requirePlaced(point: string, machine: MachineRef, { judgements }: Verdict): void {
+  const { place } = machineFacts(machine);
+  inPlace({ parameter: "points" }, () =>
+    requirePlacedName(
+      point,
+      place,
+      judgements.map(({ measuredOn }) => measuredOn),
+    ),
+  );
 }
 
 /** The verdict on a machine by verdicts on its points. */

@@ -9,6 +9,7 @@ export const hedges = /* @__PURE__ */ Object.freeze([
   "about", "approx", "approximately", "approximate", "circa", "ca", "around", "roughly", "nearly", "almost", "estimated", "say", "plus", "minus",
   "either", "or", "maybe", "perhaps", "probably", "probable", "possibly", "possible", "likely", "unlikely", "presumably", "supposedly", "apparently", "assumed", "expected", "unknown", "unclear", "unsure", "uncertain",
   "semi", "quasi", "partly", "partially", "mostly", "rather", "fairly", "somewhat", "sometimes",
+  "be", "tbc", "tbd", "unconfirmed", "pending", "provisional", "provisionally", "tentative", "tentatively", "presumed",
   "formerly", "former", "previously", "previous", "earlier", "was", "were", "ex", "future", "planned",
 ]);
 

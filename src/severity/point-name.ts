@@ -33,6 +33,14 @@ export function isFactName(name: string): boolean {
   return FACT.test(name.trim());
 }
 
+/** Words of a place that is beside the shaft. */
+const HOUSED = /\b(?:housings?|casings?|pedestals?)\b/i;
+
+/** True for a name that says that its reading was taken beside the shaft: `bearing housing H`, `casing vertical`. */
+export function isHousedName(name: string): boolean {
+  return HOUSED.test(name);
+}
+
 /** True where a number behind a name may be part of it: `ID fan 1`, `bearing 3`. */
 export function isNumbered(name: string): boolean {
   const last = name.split(/[\s:]+/).at(-1) ?? "";

@@ -1,7 +1,7 @@
 import { requireText, shown, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, isReading, parseAmplitude, requireNoPlusMinus } from "../reading/index";
 import { folded } from "./label";
-import { holdsReading, isFactName, isNumbered } from "./point-name";
+import { holdsReading, isFactName, isHousedName, isNumbered } from "./point-name";
 
 /** A reading and the point of the machine it was taken at. */
 export interface PointReading {
@@ -97,6 +97,37 @@ function requireNoFact({ written, point }: Part): void {
     `a name of a point, such as "DE-H"; that a reading was taken on the ${point} is a fact of the machine, and stands with it`,
     written,
   );
+}
+
+/**
+ * Refuses what names no point of a machine, as {@link parsePoints} does: a name that holds another reading, or a unit, a sign,
+ * a state or a fact of the machine, such as `DE clipped` or `housing`.
+ *
+ * @throws {@link VeladisError} `syntax`
+ */
+export function requirePointName(point: string): void {
+  const part = { written: point, point, digits: "", type: "" };
+  requireOneReading(part);
+  requireName(part);
+  requireNoFact(part);
+}
+
+/**
+ * Refuses a point of the housing by its name, whose reading would be judged as one of the shaft.
+ *
+ * @param place - where the readings of the machine were taken, if that is known
+ * @param measuredOn - where the limits that judge it are measured
+ * @throws {@link VeladisError} `out-of-range`
+ */
+export function requirePlacedName(point: string, place: unknown, measuredOn: readonly string[]): void {
+  if (!isHousedName(point)) return;
+  if (place !== "shaft" && measuredOn.some((one) => !/^the (?:\w+ )?shaft\b/i.test(one))) return;
+  throw new VeladisError("out-of-range", {
+    expected:
+      "a point of the shaft for limits of the shaft: a reading of the housing is judged by limits of the housing",
+    received: shown(point),
+    option: "point",
+  });
 }
 
 /**

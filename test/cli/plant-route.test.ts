@@ -91,6 +91,73 @@ describe("plant judge", () => {
     expect((await judged(route, "--separator", "comma", "--keep-going")).code).toBe(0);
   });
 
+  it("counts a machine whose readings were all refused as not judged, and one of which some were as judged in part", async () => {
+    const list = file(
+      "tag,kind,table,trip\nLU-1,fan,iso-14694-2003,\nLU-2,fan,iso-14694-2003,\nLU-3,fan,iso-14694-2003,9\nLU-4,fan,iso-14694-2003,9\n",
+    );
+    const route = file(
+      "tag,point,reading\nLU-1,DE-H,1 mm/s rms\nLU-1,NDE-H,9 mm/s\nLU-2,DE-H,9\nLU-3,DE-H,2 mm/s rms\nKW-9,DE-H,2 mm/s rms\n",
+    );
+    const { out, code } = await veladis(["plant", "judge", list, route]);
+    expect(code).toBe(2);
+    const text = out.replace(/\s+/g, " ");
+    expect(text).toContain(
+      "4 refused; 2 machines not judged, all their readings refused; 1 machine of the list not read",
+    );
+    expect(text).toContain("refused all readings, so that these are not judged: LU-2, LU-3");
+    expect(text).toContain("the zone is that of those that could be read: LU-1");
+    expect(out).toMatch(/^not read +LU-4$/m);
+    expect(out).not.toContain("every machine of the list was read");
+  });
+
+  it("refuses by line a point whose name holds a state, a factor or another reading, as judge does", async () => {
+    for (const point of ["DE clipped", "x10", "sensor fault", "DE at start-up", "DE 9 mm/s rms", "housing"]) {
+      const { err, code } = await judged(`tag,point,reading\nCondensate pump 1,${point},2 mm/s rms\n`);
+      expect(code, point).toBe(2);
+      expect(err, point).toContain("column point: syntax");
+      expect((await veladis(["judge", `${point} 2 mm/s rms, DE-V 2 mm/s rms`, "--machine", "pump 90 kW"])).code).toBe(
+        2,
+      );
+    }
+  });
+
+  it("refuses a row whose speed, power, support, place or nameplate is not that of the list; one that agrees is judged", async () => {
+    // the list has pump, 90 kW, 2980 r/min, rigid, category II
+    for (const [heading, cell] of [
+      ["speed", "9000 r/min"],
+      ["speed [r/min]", "9000"],
+      ["speed", "9000"],
+      ["power", "250 kW"],
+      ["support", "flexible"],
+      ["place", "shaft"],
+      ["nameplate", "category I"],
+      ["kind", "fan"],
+    ]) {
+      const { out, code } = await judged(`tag,reading,${heading}\nCondensate pump 1,2 mm/s rms,${cell}\n`);
+      expect([code, out.includes("1 refused")], `${heading} ${cell}`).toEqual([2, true]);
+    }
+    for (const [heading, cell] of [
+      ["speed", "2980 r/min"],
+      ["speed r/min", "2975"],
+      ["power (kW)", "90"],
+      ["support", "rigid"],
+      ["nameplate", "category II"],
+      ["speed", ""],
+    ]) {
+      const { err, code } = await judged(`tag,reading,${heading}\nCondensate pump 1,2 mm/s rms,${cell}\n`);
+      expect([code, err.includes("play no part")], `${heading} ${cell}`).toEqual([0, false]);
+    }
+  });
+
+  it("gives a refused reading as data beside the others, which is read back", async () => {
+    const route = "tag,reading\nCondensate pump 1,3 mm/s rms\nCondensate pump 1,3\n";
+    const { out, code } = await judged(route, "--json");
+    expect(code).toBe(2);
+    const line = out.split("\n").find((one) => one.includes('"refused reading"')) as string;
+    const { from, line: at, code: why } = fromJson("refused reading", line);
+    expect([from, at, why]).toEqual(["route", 3, "missing-unit"]);
+  });
+
   it("refuses a unit that the heading contradicts, unless the heading is not to count", async () => {
     const route = "tag,reading [mm/s rms]\nCondensate pump 1,0.2 in/s pk\n";
     expect((await judged(route)).code).toBe(2);
@@ -126,7 +193,7 @@ describe("plant judge", () => {
   it("writes one page that stands alone, with every text escaped", async () => {
     const page = join(folder, "route.html");
     const route =
-      'tag,point,reading\nCondensate pump 1,"<img src=x onerror=alert(1)>",6 mm/s rms\n"<script>x</script>",a,6 mm/s rms\n';
+      'tag,point,reading\nCondensate pump 1,"<img src=x onerror=alert(1)>",6 mm/s rms\nCondensate pump 1,DE & gear,6 mm/s rms\n"<script>x</script>",a,6 mm/s rms\n';
     await judged(route, "--html", page);
     const html = readFileSync(page, "utf8");
     expect(html).not.toMatch(/<script|<img|https?:\/\/[^<]*"/);
@@ -138,8 +205,8 @@ describe("plant judge", () => {
   });
 
   it("keeps what would be a formula, or would steer a terminal, from being one", async () => {
-    const { out } = await judged("tag,point,reading\nCondensate pump 1,=1+1,6 mm/s rms\n", "--csv");
-    expect(out).toContain(",'=1+1,");
+    const { out } = await judged("tag,point,reading\nCondensate pump 1,@DE,6 mm/s rms\n", "--csv");
+    expect(out).toContain(",'@DE,");
     const steered = await judged("tag,point,reading\nCondensate pump 1,a\u001b[31mb,6 mm/s rms\n");
     expect(steered.out).not.toContain("\u001b");
   });
@@ -152,6 +219,31 @@ describe("plant judge", () => {
     expect((await judged("tag,tag,reading\na,b,1 mm/s rms\n")).err).toContain("one column of a route");
     expect((await veladis(["plant", "judge", list, april, "--csv", "--json"])).code).toBe(2);
     expect((await veladis(["plant", "judge", list, april, "--html", "route.txt"])).code).toBe(2);
+  });
+});
+
+describe("a list as a spreadsheet writes it", () => {
+  it("has the options that would read it told once, and but a few refusals", async () => {
+    const rows = Array.from({ length: 9 }, (_, i) => `LU-${i};fan;7,1 mm/s rms;31.03.2026;8,1 mm/s rms`).join("\n");
+    const list = file(`tag;kind;trip;check date;as found\n${rows}\n`);
+    const { err, code } = await veladis(["plant", "audit", list, "--on", "2026-04-20"]);
+    expect(code).toBe(2);
+    expect(err).toContain("9 refused rows with numbers like 7,1 mm/s rms: add --decimal-comma");
+    expect(err).toContain("9 refused rows with days like 31.03.2026: add --dates day-first");
+    expect(err.match(/column /g)?.length).toBe(5);
+    expect(err).toMatch(/\d+ refusals more; all with --json/);
+    const read = await veladis([
+      "plant",
+      "audit",
+      list,
+      "--on",
+      "2026-04-20",
+      "--decimal-comma",
+      "--dates",
+      "day-first",
+    ]);
+    expect(read.err).not.toContain("refused rows with");
+    expect((await veladis(["plant", "audit", list, "--on", "2026-04-20", "--json"])).err).not.toContain("more;");
   });
 });
 

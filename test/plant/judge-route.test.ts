@@ -1,7 +1,15 @@
 import fc from "fast-check";
 import { convertAmplitude, format, parseAmplitude, VeladisError } from "veladis";
 import { judgeRoute, machineVerdict, type PlantMachine, type RouteReading } from "veladis/plant";
-import { builtInSchemes, changeFromBaseline, classify, judge, type Machine, type Scheme } from "veladis/severity";
+import {
+  builtInSchemes,
+  changeFromBaseline,
+  classify,
+  judge,
+  judgePoints,
+  type Machine,
+  type Scheme,
+} from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { machineFor } from "../severity/machine-for";
 import { asData, someNameplate } from "../severity/nameplates";
@@ -292,6 +300,61 @@ describe("what has changed", () => {
     const [verdict] = judgeRoute(known, [at("P-1", "4 mm/s rms")], { before }).verdicts;
     expect(verdict?.sinceLast).toBeNull();
     expect(verdict?.cautions.join()).toContain("more than once");
+  });
+});
+
+describe("a point of the housing by its name", () => {
+  it("is not judged by limits of the shaft, whether place, table or both say so", () => {
+    const turbine = { type: "steam turbine", power: "12 MW", speed: "5400 r/min" } as const;
+    const codesOf = (machine: Machine, point: string, more: Partial<PlantMachine> = {}) =>
+      judgeRoute(plantOf(row("T", machine, more)), [at("T", "60 um pp", 2, { point })]).refused.map(({ code }) => code);
+    for (const point of ["bearing housing H", "casing vertical"]) {
+      expect(codesOf({ ...turbine, place: "shaft" }, point)).toEqual(["out-of-range"]);
+      expect(codesOf(turbine, point, { table: "iso-7919-3-2009" })).toEqual(["out-of-range"]);
+      expect(orCode(() => judgePoints(`${point} 60 um pp`, { ...turbine, place: "shaft" }))).toBe("out-of-range");
+    }
+    expect(codesOf({ ...turbine, place: "shaft" }, "bearing 1 X")).toEqual([]);
+    const housed = judgeRoute(plantOf(row("T", { ...turbine, place: "housing" })), [
+      at("T", "2 mm/s rms", 2, { point: "bearing housing H" }),
+    ]);
+    expect(housed.refused).toEqual([]);
+  });
+
+  it("has a machine whose facts are yet to be confirmed refused, as ? and maybe are", () => {
+    for (const words of ["category II (to be confirmed)", "category II tbc", "category II, unconfirmed"]) {
+      expect(
+        orCode(() => judge("2 mm/s rms", `pump 90 kW 2980 r/min ${words}`)),
+        words,
+      ).toBe("syntax");
+    }
+  });
+});
+
+describe("a reading at a setpoint as it is set", () => {
+  const set = { alarm: parseAmplitude("4 mm/s rms"), trip: parseAmplitude("7 mm/s rms") };
+  const plant = plantOf(row("P-1", { ...pump, place: "housing" }, set));
+  const asked = (reading: string) => judgeRoute(plant, [at("P-1", reading)]).verdicts[0]?.cautions.join() ?? "";
+
+  it("is told with its verdict: of the trip why it did not act, of the alarm whether it stands", () => {
+    expect(asked("7 mm/s rms")).toContain("at or above the trip as set, 7.00 mm/s rms: why did it not act?");
+    expect(asked("6.9 mm/s rms")).toContain("at or above the alarm as set, 4.00 mm/s rms: does it stand?");
+    expect(asked("3.9 mm/s rms")).toBe("");
+  });
+
+  it("is told in any type, at the frequency of the reading where it is of another quantity", () => {
+    // 7 mm/s rms is 7 x sqrt(2) / 25.4 = 0.3897 in/s pk; at 50 Hz 7 x 2 x sqrt(2) / (2 pi 50) x 1000 = 63.02 um pp
+    expect(asked("0.390 in/s pk")).toContain("the trip");
+    expect(asked("0.389 in/s pk")).toContain("the alarm");
+    expect(asked("63.1 um pp at 50 Hz")).toContain("the trip");
+    expect(asked("62.9 um pp at 50 Hz")).toContain("the alarm");
+    // 20 lg(7e-3 / 1e-9) = 136.9 dB
+    expect(asked("137 dB re 1e-9 m/s")).toContain("the trip");
+  });
+
+  it("that cannot be held against readings of another quantity is named", () => {
+    const other = plantOf(row("P-1", { ...pump, place: "shaft" }, { trip: set.trip }));
+    const { bases } = judgeRoute(other, [at("P-1", "40 um pp")]);
+    expect(bases[0]?.cautions.join()).toContain("readings in um pp are not held against the trip in mm/s rms");
   });
 });
 

@@ -2,6 +2,8 @@ import { judgeRoute, machineVerdict, type PlantMachine, scheduleSetpoints } from
 import { knownDay } from "../../src/plant/known-day";
 import { limitsOfRow } from "../../src/plant/machine-verdict";
 import { alikeBasis } from "../../src/plant/route-basis";
+import { factNotes } from "../../src/plant/route-facts";
+import { requireNamed } from "../../src/plant/route-point";
 import { routeAmplitude } from "../../src/plant/route-reading";
 import { machineByTag } from "../../src/plant/route-tags";
 import { scheduledMachine } from "../../src/plant/schedule-setpoints";
@@ -41,6 +43,13 @@ export const routeRefusals: Readonly<Record<string, () => unknown>> = {
   "route, a key that no row has": () => route([{ tag: "PU-03", line: 2, reading: "1 mm/s rms", pont: "DE" }]),
   "route, a tag that is no text": () => route([{ tag: 3, line: 2, reading: "1 mm/s rms" }]),
   "route, a point that is no text": () => route([{ tag: "PU-03", line: 2, reading: "1 mm/s rms", point: 3 }]),
+  "route, facts of the machine that are no text": () =>
+    route([{ tag: "PU-03", line: 2, reading: "1 mm/s rms", machine: 3 }]),
+  "route, a speed that is not that of the list": () => factNotes("9000 r/min", row().machine),
+  "route, words that say no fact": () => factNotes("9000", row().machine),
+  "route, a plant that is no list of machines": () => judgeRoute([] as never, []),
+  "row, no machine": () => machineVerdict(undefined as never, "2 mm/s rms"),
+  "route, a point that names a state": () => requireNamed("DE clipped"),
   "route, an option there is none of": () => route([], { befor: [] }),
   "route, a tag that no row has": () => tag("PU-30"),
   "route, a tag that two rows have": () => tag("PU-03"),

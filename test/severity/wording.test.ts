@@ -36,6 +36,8 @@ let deep: object = {};
 for (let i = 0; i < 20; i++) deep = { deep };
 
 const cases: Cases = {
+  "judgePoints, a point of the housing on a machine of the shaft": () =>
+    s.judgePoints("casing vertical 60 um pp", { type: "steam turbine", power: "12 MW", place: "shaft" }),
   "defineMachineKind, nothing": () => s.defineMachineKind(),
   "defineMachineKind, no name": () => ownKind({ name: undefined }),
   "defineMachineKind, a number for a name": () => ownKind({ name: 7 }),

@@ -8,7 +8,7 @@ import { plantOfFile } from "../input/plant-file";
 import { confirmedOption, schemesBeside } from "../options/confirmed-option";
 import type { ParsedOptions } from "../options/option-row";
 import type { plantFileOptions, plantTables } from "../options/plant-options";
-import { ownColumnsText, refusedText } from "../print/plant-file-text";
+import { ownColumnsText, refusedRowsText } from "../print/plant-file-text";
 
 /** A list with the tables that its rows may name, and the name of its file. */
 export interface ListedPlant {
@@ -45,8 +45,8 @@ export async function listedPlant(
     (await confirmedOption(confirmed, io, json, scheme)) ??
     (scheme.length > 0 ? await schemesBeside(scheme) : undefined);
   const options = { own, ...(dates !== undefined && { dates }), ...(schemes !== undefined && { schemes }) };
-  const { plant, account } = await plantOfFile(io, { file, as: writtenAs(values), worksheet }, options);
-  for (const row of plant.refused) io.err(refusedText(row, file, json));
+  const { plant, account, hints } = await plantOfFile(io, { file, as: writtenAs(values), worksheet }, options);
+  io.err(refusedRowsText(plant.refused, hints, file, json));
   if (!json) io.err(ownColumnsText(plant.ownColumns));
   const refused = new Set(plant.refused.map(({ line }) => line)).size;
   if (account !== undefined) io.err(accountText(account, { answered: plant.machines.length, refused }, json));

@@ -1,5 +1,5 @@
 import { basename } from "node:path";
-import { counted, shown, VeladisError, visibleText } from "../../core/index";
+import { counted, shown, VeladisError } from "../../core/index";
 import { type JudgedRoute, judgeRoute, type RefusedReading } from "../../plant/index";
 import { isOrWorse } from "../../severity/index";
 import { accountText } from "../delimited/account-text";
@@ -14,6 +14,7 @@ import { refusedReadingText } from "../print/refused-reading-text";
 import { routeCsv } from "../print/route-csv";
 import { routeHtml } from "../print/route-html";
 import { routeBeside, routeText } from "../print/route-text";
+import { tellUnread } from "../print/unread-columns";
 import { type RouteFile, type RouteSettings, routeFile } from "../table/route-file";
 import { wholeFile } from "../table/whole-file";
 import { listedPlant } from "./listed-plant";
@@ -60,13 +61,7 @@ function tellRoute(
   for (const one of refused.slice(0, MOST_TOLD)) io.err(refusedReadingText(one, file, json));
   if (refused.length > MOST_TOLD && !json)
     io.err(`veladis: ${counted(refused.length - MOST_TOLD, "row")} more refused\n`);
-  if (read.unread.length > 0 && !json) {
-    io.err(
-      visibleText(`${file}: columns that play no part: ${read.unread.map((one) => shown(one)).join(", ")}`).concat(
-        "\n",
-      ),
-    );
-  }
+  tellUnread(file, read, io, json);
   const answered = read.route.length + read.refused.length - refused.length;
   io.err(accountText(read.account, { answered, refused: refused.length }, json));
 }
@@ -77,7 +72,7 @@ function isReached(from: FailFrom | undefined, { verdicts, refused, bases }: Jud
   for (const { kind, schemes } of bases) requireNoGrades([kind], schemes.join(" + "));
   return (
     verdicts.some((one) => isZoneReached(from, { kind: one.kind, worst: one.worst, isOpen: isOrWorse(one) })) ||
-    refused.some(({ code, list }) => code === "sensor-fault" && list === "route")
+    refused.some(({ code, from }) => code === "sensor-fault" && from === "route")
   );
 }
 
@@ -96,18 +91,18 @@ export async function printRoute(given: ParsedOptions<typeof plantJudgePage.opti
   const { json, before: earlier, at, column, dates, html } = values;
   const { plant, schemes } = await listedPlant(given, list, io);
   const as = writtenAs(values);
-  const settings: Omit<RouteSettings, "list"> = { as, column, at, dates };
-  const now = await routeFile(route, { ...settings, list: "route" });
-  const before = earlier === undefined ? undefined : await routeFile(earlier, { ...settings, list: "before" });
+  const settings: Omit<RouteSettings, "from"> = { as, column, at, dates };
+  const now = await routeFile(route, { ...settings, from: "route" });
+  const before = earlier === undefined ? undefined : await routeFile(earlier, { ...settings, from: "before" });
   const found = judgeRoute(plant, now.route, {
     ...(before !== undefined && { before: before.route }),
     ...(schemes !== undefined && { schemes }),
   });
   const byLine = (a: RefusedReading, b: RefusedReading): number => a.line - b.line;
-  const refusedIn = (name: RefusedReading["list"], read: RouteFile | undefined): readonly RefusedReading[] =>
-    [...(read?.refused ?? []), ...found.refused.filter((one) => one.list === name)].sort(byLine);
+  const refusedIn = (name: RefusedReading["from"], read: RouteFile | undefined): readonly RefusedReading[] =>
+    [...(read?.refused ?? []), ...found.refused.filter((one) => one.from === name)].sort(byLine);
   const refused = { route: refusedIn("route", now), before: refusedIn("before", before) };
-  const isNamed = new Set(refused.route.map(({ tag }) => tag));
+  const isNamed = new Set(refused.route.map(({ tag }) => tag).filter((tag) => tag !== ""));
   const judged: JudgedRoute = {
     ...found,
     refused: [...refused.route, ...refused.before],

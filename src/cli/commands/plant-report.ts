@@ -25,11 +25,13 @@ import { PAGE_MARK } from "../plant-report/page-frame";
 import type { ReportHead } from "../plant-report/report-head";
 import { reportOfMachine } from "../plant-report/report-of-machine";
 import { INDEX, reportPages } from "../plant-report/report-pages";
+import { routesInOrder } from "../plant-report/routes-in-order";
 import { standingsOf } from "../plant-report/standings-of";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { refusedText } from "../print/plant-file-text";
+import { tellUnread } from "../print/unread-columns";
 import { type RouteFile, routeFile } from "../table/route-file";
 import { wholeFolder } from "../table/whole-folder";
 import { listedPlant } from "./listed-plant";
@@ -124,17 +126,27 @@ async function historyOf(file: HistoryFile, as: WrittenAs, told: Told): Promise<
   }
 }
 
-/** The routes in the order in which they were given, what they refuse told. */
-async function routesOf({ values, texts }: GivenReport, io: Io, told: Told): Promise<RouteFile[]> {
+/** A route with the name of its file. */
+interface NamedRoute {
+  readonly file: string;
+  readonly read: RouteFile;
+}
+
+/** The routes in the order of their days, what they refuse told. */
+async function routesOf({ values, texts }: GivenReport, io: Io, told: Told): Promise<readonly NamedRoute[]> {
   const { column, at, dates, json } = values;
-  const files = texts.slice(1);
-  const routes: RouteFile[] = [];
-  for (const [i, file] of files.entries()) {
-    const list = i === files.length - 1 ? "route" : "before";
-    const route = await routeFile(file, { as: writtenAs(values), column, at, dates, list });
-    told.readings(file, route.refused);
-    io.err(accountText(route.account, { answered: route.route.length, refused: route.refused.length }, json));
-    routes.push(route);
+  const given: NamedRoute[] = [];
+  for (const file of texts.slice(1)) {
+    given.push({ file, read: await routeFile(file, { as: writtenAs(values), column, at, dates, from: "before" }) });
+  }
+  const routes = routesInOrder(given).map(({ file, read }, i): NamedRoute => {
+    if (i < given.length - 1) return { file, read };
+    return { file, read: { ...read, refused: read.refused.map((one) => ({ ...one, from: "route" })) } };
+  });
+  for (const { file, read } of routes) {
+    told.readings(file, read.refused);
+    tellUnread(file, read, io, json);
+    io.err(accountText(read.account, { answered: read.route.length, refused: read.refused.length }, json));
   }
   return routes;
 }
@@ -155,8 +167,9 @@ async function changesOf({ values }: GivenReport, io: Io, told: Told): Promise<r
 }
 
 /** A finding of the audit or of the record of changes, as a report tells it. */
-function ofFinding({ line, tag, severity, what, why, mend, source }: PlantFinding | ChangeFinding): ReportFinding {
-  return { line, tag, gravity: severity, what, why, mend, source };
+function ofFinding(one: PlantFinding | ChangeFinding): ReportFinding {
+  const { line, tag, severity, code, what, why, mend, source } = one;
+  return { line, tag, gravity: severity, name: code, what, why, mend, source };
 }
 
 /** Writes pages on a plant into a folder. */
@@ -176,23 +189,23 @@ export async function printReport(given: GivenReport, io: Io): Promise<number> {
     const changes = await changesOf(given, io, told);
     const [last, before] = [routes.at(-1), routes.at(-2)];
     const choice = schemes === undefined ? {} : { schemes };
-    const route = last && judgeRoute(plant, last.route, { ...choice, ...(before && { before: before.route }) });
-    if (route !== undefined)
-      told.readings(
-        texts.at(-1) as string,
-        route.refused.filter(({ list }) => list === "route"),
-      );
-    if (route !== undefined)
-      told.readings(
-        texts.at(-2) as string,
-        route.refused.filter(({ list }) => list === "before"),
-      );
+    const judged =
+      last && judgeRoute(plant, last.read.route, { ...choice, ...(before && { before: before.read.route }) });
+    for (const [from, one] of [["route", last] as const, ["before", before] as const]) {
+      const own = judged?.refused.filter((refused) => refused.from === from) ?? [];
+      if (one !== undefined) told.readings(one.file, own);
+    }
+    // those that the reader of the file refused count as those that the judge did
+    const route = judged && {
+      ...judged,
+      refused: [...judged.refused, ...(last?.read.refused ?? []), ...(before?.read.refused ?? [])],
+    };
     const audit = auditPlant(plant, { on, ...choice });
     const findings = [...audit.findings, ...(changes === undefined ? [] : auditChanges(plant, changes, { on }))].map(
       ofFinding,
     );
     const standings = standingsOf({ plant, route, findings, due: dueChecks(plant, { on }) });
-    const drawn = historiesOfRoutes(routes.map((one) => one.route));
+    const drawn = historiesOfRoutes(routes.map(({ read }) => read.route));
     const head: ReportHead = {
       name: name ?? basename(file, extname(file)),
       on,

@@ -8,10 +8,7 @@ export const plantSetpointsPage = {
   summary: "a schedule of setpoints for all machines of a list, beside what is set",
   usage: "veladis plant setpoints <plant.csv>",
   does: "Proposes alarm, trip, delays and hysteresis for every machine of a list, by its baseline, its table or limits, its loop, its band and the steps of its device, and tells what would be raised or lowered against what is set, by how much, and why. Nothing is changed by itself.",
-  examples: [
-    "veladis plant setpoints route-plant.csv",
-    "veladis plant setpoints route-plant.csv --csv",
-  ],
+  examples: ["veladis plant setpoints route-plant.csv", "veladis plant setpoints route-plant.csv --csv"],
   texts: plantTexts,
   options: {
     ...grouped("the list", { ...plantFileOptions, ...plantTables }),

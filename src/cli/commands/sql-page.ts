@@ -16,8 +16,7 @@ import {
 export const sqlPage = {
   summary:
     "conversions and verdicts as plain SQL, of one machine or of a whole list, for a database that holds the readings",
-  usage:
-    'veladis sql --column <name> --from <type> --to <type> | --machine "<machine>" | --plant <file> ...',
+  usage: 'veladis sql --column <name> --from <type> --to <type> | --machine "<machine>" | --plant <file> ...',
   does: "Prints an expression of plain SQL that converts or judges a column of readings where it lies; for a list of machines a whole query, which joins the limits of each. Readings that are NULL, negative or no numbers, machines that are refused and machines that are not on the list get NULL, never a zone.",
   examples: [
     'veladis sql --column velocity --from "in/s pk" --to "mm/s rms"',

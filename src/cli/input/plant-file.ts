@@ -4,12 +4,15 @@ import { accountOf, type RowAccount, readDelimited } from "../delimited/read-del
 import type { WrittenAs } from "../delimited/written-as";
 import type { Io } from "./io";
 import { inputStream } from "./open-file";
+import { spellingHints } from "./spelling-hints";
 import { isWorkbook, workbookTable } from "./workbook";
 
 /** A list as read, and what became of the rows of its file; no account of a workbook. */
 export interface PlantFile {
   readonly plant: Plant;
   readonly account: RowAccount | undefined;
+  /** What options would read rows that were refused. */
+  readonly hints: readonly string[];
 }
 
 /** The file of a list, and how it is written. */
@@ -86,5 +89,6 @@ export async function plantOfFile(
   const { refused, account, ...table }: ListRows = told;
   const plant = parsePlant(table, { ...options, ...(as.decimalComma && { decimal: "," }) });
   const all = [...plant.refused, ...refused].sort((a, b) => a.line - b.line);
-  return { plant: { ...plant, refused: all }, account };
+  const hints = spellingHints({ ...table, refused: all }, { decimalComma: as.decimalComma, dates: options.dates });
+  return { plant: { ...plant, refused: all }, account, hints };
 }

@@ -13,6 +13,29 @@ const headings = {
   at: ["at", "frequency"],
 } as const;
 
+/** Columns that say a fact of the machine, held against the list. */
+const factHeadings = ["kind", "power", "speed", "support", "place", "shaft height", "nameplate"];
+
+/** A unit behind the heading of a fact, as in `speed r/min` or `power [kW]`. */
+const FACT_UNIT = /^(.*?)\s*[([]?\s*(r\/min|rpm|1\/min|Hz|kW|MW|hp|mm)\s*[)\]]?\s*$/i;
+
+/** A column that says a fact of the machine. */
+export interface FactColumn {
+  readonly index: number;
+  readonly heading: string;
+  /** The unit of bare numbers in it; nothing where the heading says none. */
+  readonly unit: string;
+}
+
+/** The columns that say facts of the machine. */
+function factColumnsOf(header: readonly string[]): readonly FactColumn[] {
+  return header.flatMap((title, index) => {
+    const [, before = title, unit = ""] = FACT_UNIT.exec(title.trim()) ?? [];
+    const heading = (unit === "" ? plainHeading(title) : before.trim()).toLowerCase();
+    return factHeadings.includes(heading) ? [{ index, heading, unit }] : [];
+  });
+}
+
 /** A column of a route. */
 type RouteColumn = keyof typeof headings;
 
@@ -20,6 +43,8 @@ type RouteColumn = keyof typeof headings;
 export type RouteColumns = { readonly [Column in Exclude<RouteColumn, "tag" | "reading">]?: number } & {
   readonly tag: number;
   readonly reading: number;
+  /** Columns whose cells are held against the machine of the list. */
+  readonly facts: readonly FactColumn[];
   /** Headings of columns that play no part. */
   readonly unread: readonly string[];
 };
@@ -100,11 +125,14 @@ export function routeColumns(
     const index = columnOf(header, titles, name);
     return index === undefined || index === reading ? [] : [[name, index] as const];
   });
-  const used = [tag, reading, ...others.map(([, index]) => index)];
+  const taken = [tag, reading, ...others.map(([, index]) => index)];
+  const facts = factColumnsOf(header).filter(({ index }) => !taken.includes(index));
+  const used = [...taken, ...facts.map(({ index }) => index)];
   return {
     ...Object.fromEntries(others),
     tag,
     reading,
+    facts,
     unread: header.filter((_, i) => !used.includes(i)).map((title) => title.trim()),
   };
 }

@@ -9,8 +9,8 @@ export function findingsSection(
   sources: CitedSources,
 ): Markup | undefined {
   const rows = findings.map(
-    ({ gravity, what, why, mend, source }) => markup`<li class="finding ${gravity}">
-<p class="what"><span class="level">${gravity}</span> ${what}</p>
+    ({ gravity, name, what, why, mend, source }) => markup`<li class="finding ${gravity}">
+<p class="what"><span class="level">${gravity}</span> ${what} <span class="aside">${name}</span></p>
 <p>${why} ${sources.cite(source)}</p>
 <p><span class="lead">To mend it:</span> ${mend}</p>
 </li>

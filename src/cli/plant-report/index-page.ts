@@ -4,9 +4,9 @@ import { bullets, section, table } from "./list-parts";
 import type { Standing } from "./machine-report";
 import { type Markup, markup } from "./markup";
 import { cautionsBox, pageText } from "./page-frame";
-import { marginWords, readingText } from "./reading-text";
+import { marginWords, readingText, refusedPoints } from "./reading-text";
 import type { ReportHead } from "./report-head";
-import { countChips, countsOf, many, ORDER, standingChip } from "./standing";
+import { countChips, countsOf, many, ORDER, standingChip, zoneOf } from "./standing";
 import { zoneStep } from "./zone-chip";
 
 /** A machine on the index, with its page. */
@@ -17,7 +17,7 @@ export interface IndexRow extends Standing {
 const titles = ["machine", "zone", "last reading", "findings", "alarm, trip", "check of the device"];
 
 function row(one: IndexRow): Markup {
-  const { machine, points, page, due } = one;
+  const { machine, points, page, due, unjudged } = one;
   const { tag, description = "", alarm, trip } = machine;
   const kind = machine.machine.type ?? "kind not known";
   const [worst] = points;
@@ -31,10 +31,10 @@ function row(one: IndexRow): Markup {
     error * 1e6 + warning * 1e3 + note,
   ] as const;
   const set = [alarm, trip].map((level) => (level === undefined ? "none" : format(level)));
-  return markup`<tr data-words="${words}" data-zone="${worst?.verdict.worst ?? "not read"}" data-worst="${level}" data-kind="${kind}" data-check="${due.state}">
+  return markup`<tr data-words="${words}" data-zone="${zoneOf(one)}" data-worst="${level}" data-kind="${kind}" data-check="${due.state}">
 <th scope="row" data-sort="${tag}"><a class="tag" href="${page}">${tag}</a><span class="said">${[description, kind].filter(Boolean).join("; ")}</span></th>
 <td data-sort="${sorts[0]}">${standingChip(one)}</td>
-<td data-sort="${sorts[1]}">${reading !== undefined && markup`<span class="said-first">${reading}</span><span class="said">${worst && marginWords(worst)}</span>`}</td>
+<td data-sort="${sorts[1]}">${reading === undefined && unjudged.length > 0 && markup`<span class="said">${refusedPoints(unjudged)}</span>`}${reading !== undefined && markup`<span class="said-first">${reading}</span><span class="said">${worst && marginWords(worst)}</span>${unjudged.length > 0 && markup`<span class="said">${refusedPoints(unjudged)}</span>`}`}</td>
 <td data-sort="${sorts[2]}">${countChips(one)}</td>
 <td data-name="alarm, trip">${set.map((level) => markup`<span class="line">${level}</span> `)}</td>
 <td data-name="check" data-sort="${due.due ?? ""}">${due.state}${due.due !== null && markup` <span class="line">${due.due}</span>`}</td>
@@ -70,14 +70,21 @@ export function indexPage(head: ReportHead, rows: readonly IndexRow[]): string {
     ],
     [
       many(
-        count(({ points }) => points.length === 0),
+        count((one) => zoneOf(one) === "not judged"),
+        "machine",
+      ),
+      "not judged: all readings refused",
+    ],
+    [
+      many(
+        count((one) => zoneOf(one) === "not read"),
         "machine",
       ),
       "not read",
     ],
     [many(new Set(refused.map(({ line }) => line)).size, "row"), "refused: no answer for them"],
   ] as const;
-  const unread = rows.filter(({ points }) => points.length === 0).map(({ machine }) => machine.tag);
+  const unread = rows.filter((one) => zoneOf(one) === "not read").map(({ machine }) => machine.tag);
   const body = markup`<header>
 <p class="over">State of the protection on ${on}</p>
 <h1>${name}</h1>
@@ -100,7 +107,7 @@ ${cautionsBox()}${section(
           column ?? "the row",
           message,
         ]),
-        ["line"],
+        ["file", "line", "tag", "column"],
       ),
   bullets(strangers),
 )}<section id="machines">

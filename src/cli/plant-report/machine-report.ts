@@ -4,6 +4,7 @@ import type {
   DueCheck,
   PlantChange,
   PlantMachine,
+  RefusedReading,
   RouteBasis,
   RouteVerdict,
   ScheduledMachine,
@@ -20,6 +21,8 @@ export interface ReportFinding {
   readonly line: number;
   readonly tag: string;
   readonly gravity: (typeof gravities)[number];
+  /** The name of its rule, by which the audit tells it too. */
+  readonly name: string;
   readonly what: string;
   readonly why: string;
   readonly mend: string;
@@ -38,8 +41,10 @@ export interface Standing {
   readonly machine: PlantMachine;
   /** The gravest first. */
   readonly findings: readonly ReportFinding[];
-  /** Worst first; empty for a machine that no route has. */
+  /** Worst first; empty for a machine of which no reading was judged. */
   readonly points: readonly ReadPoint[];
+  /** Its readings of the last route that were refused. */
+  readonly unjudged: readonly RefusedReading[];
   readonly due: DueCheck;
 }
 

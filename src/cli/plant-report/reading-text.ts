@@ -1,10 +1,15 @@
-import type { RouteChange } from "../../plant/index";
+import type { RefusedReading, RouteChange } from "../../plant/index";
 import { format, significant } from "../../reading/index";
 import type { ReadPoint } from "./machine-report";
 
 /** A reading of a route as it was read, in few digits. */
 export function readingText({ verdict: { reading } }: ReadPoint): string {
   return format(reading);
+}
+
+/** The refused readings of a machine by their points: `refused: NDE-H (line 4)`. */
+export function refusedPoints(refused: readonly RefusedReading[]): string {
+  return `refused: ${refused.map(({ point, line }) => (point === undefined ? `line ${line}` : `${point} (line ${line})`)).join(", ")}`;
 }
 
 /** How far a reading is from the limit next to it. */

@@ -45,7 +45,11 @@ export function reportOfMachine(standing: Standing, beside: Beside): MachineRepo
     ...standing,
     ...(verdict?.ok && { verdict: verdict.value }),
     refused: refused.flatMap((one) =>
-      one.tag === tag ? [`Refused, and not judged: line ${one.line} of the ${one.list}: ${one.message}`] : [],
+      one.tag === tag
+        ? [
+            `Refused, and not judged: ${one.point === undefined ? "" : `${one.point}, `}line ${one.line} of the ${one.from === "before" ? "route before" : "route"}: ${one.message}`,
+          ]
+        : [],
     ),
     limits: limits.ok ? limits.value : [],
     ...(scheduled && { scheduled }),

@@ -1,7 +1,7 @@
 import { counted } from "../../core/index";
 import { gravities, type Standing } from "./machine-report";
 import { type Markup, markup } from "./markup";
-import { zoneChip, zoneStep } from "./zone-chip";
+import { zoneChip, zoneStep, zoneWords } from "./zone-chip";
 
 const named = { error: "errors", warning: "warnings", note: "notes" } as const;
 
@@ -21,10 +21,23 @@ export function countChips(standing: Pick<Standing, "findings">): Markup[] {
   });
 }
 
-/** The zone of the worst reading, or that there is none. */
-export function standingChip({ points }: Pick<Standing, "points">): Markup {
+/** The zone of the worst reading in a word, or why there is none. */
+export function zoneOf({ points: [worst], unjudged }: Pick<Standing, "points" | "unjudged">): string {
+  if (worst !== undefined) return zoneWords(worst.verdict.kind, worst.verdict.worst);
+  return unjudged.length > 0 ? "not judged" : "not read";
+}
+
+/** The zone of the worst reading, or why there is none; beside it what was refused, since that may be worse. */
+export function standingChip(standing: Pick<Standing, "points" | "unjudged">): Markup {
+  const { points, unjudged } = standing;
   const [worst] = points;
-  return worst === undefined ? markup`<span class="level note">not read</span>` : zoneChip(worst);
+  const left = counted(unjudged.length, "reading");
+  if (worst === undefined) {
+    if (unjudged.length === 0) return markup`<span class="level note">${zoneOf(standing)}</span>`;
+    return markup`<span class="level warning">${zoneOf(standing)}: ${left} refused</span>`;
+  }
+  if (unjudged.length === 0) return zoneChip(worst);
+  return markup`${zoneChip(worst)} <span class="level warning">of the readings that could be read: ${left} refused</span>`;
 }
 
 /** What weighs most of a machine. To order machines otherwise, change this table. */
@@ -32,7 +45,7 @@ const weights = { worstZone: 5, error: 4, secondZone: 3, warning: 2, unread: 1, 
 
 /** The order of an index in words, as {@link rankOf} makes it. */
 export const ORDER =
-  "Worst first: machines in the worst zone of their table, then those with an error in the list, then those in the zone next to it, then those with a warning, then those that were not read; among equals as in the list.";
+  "Worst first: machines in the worst zone of their table, then those with an error in the list, then those in the zone next to it, then those with a warning or a refused reading, then those that were not read; among equals as in the list.";
 
 /** How bad a machine stands. */
 export function rankOf(standing: Standing): number {
@@ -42,7 +55,7 @@ export function rankOf(standing: Standing): number {
   if (step === 3) return weights.worstZone;
   if (error > 0) return weights.error;
   if (step === 2) return weights.secondZone;
-  if (warning > 0) return weights.warning;
+  if (warning > 0 || standing.unjudged.length > 0) return weights.warning;
   return worst === undefined ? weights.unread : weights.none;
 }
 

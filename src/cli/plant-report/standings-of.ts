@@ -27,6 +27,10 @@ export function standingsOf({ plant, route, findings, due }: PlantState): Standi
   const gravest = [...findings].sort((a, b) => gravities.indexOf(a.gravity) - gravities.indexOf(b.gravity));
   const found = grouped(gravest, ({ line }) => line);
   const dueOf = new Map(due.map((one) => [one.line, one]));
+  const refused = grouped(
+    (route?.refused ?? []).filter(({ from }) => from === "route"),
+    ({ tag }) => tag,
+  );
   const pointOf = (verdict: RouteVerdict): ReadPoint => ({
     verdict,
     basis: (route as JudgedRoute).bases[verdict.basis] as ReadPoint["basis"],
@@ -35,6 +39,7 @@ export function standingsOf({ plant, route, findings, due }: PlantState): Standi
     machine,
     findings: found.get(machine.line) ?? [],
     points: (verdicts.get(machine.tag) ?? []).map(pointOf),
+    unjudged: refused.get(machine.tag) ?? [],
     due: dueOf.get(machine.line) as DueCheck,
   }));
 }

@@ -71,8 +71,8 @@ function listOf(title: string, texts: readonly string[]): string {
   return `<h2>${markupText(title)}</h2>\n<ul>\n${texts.map((one) => `<li>${markupText(one)}</li>\n`).join("")}</ul>\n`;
 }
 
-function refusedLine({ list, line, tag, point, message }: RefusedReading): string {
-  const where = [list === "before" ? "route before" : "route", `line ${line}`, tag, point].filter(Boolean).join(", ");
+function refusedLine({ from, line, tag, point, message }: RefusedReading): string {
+  const where = [from === "before" ? "route before" : "route", `line ${line}`, tag, point].filter(Boolean).join(", ");
   return `${where}: ${message}`;
 }
 
@@ -85,6 +85,7 @@ const headings: Readonly<Record<string, string>> = {
   "not judged": "Not judged",
   change: "Changes that are not told",
   readings: "Of single readings",
+  refused: "Machines with refused readings",
   "not read": "Machines that were not read",
   points: "Points that were not read",
   source: "Sources",

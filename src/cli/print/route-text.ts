@@ -2,6 +2,7 @@ import { counted } from "../../core/index";
 import type { JudgedRoute, RouteVerdict } from "../../plant/index";
 import { labelled } from "./labelled";
 import { changeCell, limitCell, readingCell, shareCell, zoneCell } from "./route-cells";
+import { refusedMachines } from "./route-refused";
 import { routeTold } from "./route-told";
 import { wrapped } from "./wrapped";
 import { wrappedTable } from "./wrapped-table";
@@ -20,7 +21,9 @@ function daysText(verdicts: readonly RouteVerdict[]): string[] {
 }
 
 /** How many readings are in which zones, worst first, and what has none. */
-export function routeSummary({ verdicts, bases, refused, unread }: JudgedRoute): string {
+export function routeSummary(judged: JudgedRoute): string {
+  const { verdicts, bases, refused, unread } = judged;
+  const { notJudged } = refusedMachines(judged);
   const zones = new Map<string, number>();
   for (const one of verdicts) zones.set(zoneCell(one), (zones.get(zoneCell(one)) ?? 0) + 1);
   const machines = new Set(bases.map(({ tag }) => tag)).size;
@@ -32,9 +35,14 @@ export function routeSummary({ verdicts, bases, refused, unread }: JudgedRoute):
     parts.join(": "),
     ...daysText(verdicts),
     `${refused.length} refused`,
-    unread.length === 0
-      ? "every machine of the list was read"
-      : `${counted(unread.length, "machine")} of the list not read`,
+    ...(notJudged.length === 0
+      ? []
+      : [`${counted(notJudged.length, "machine")} not judged, all their readings refused`]),
+    ...(unread.length === 0
+      ? notJudged.length === 0
+        ? ["every machine of the list was read"]
+        : []
+      : [`${counted(unread.length, "machine")} of the list not read`]),
   ].join("; ");
 }
 

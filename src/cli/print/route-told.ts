@@ -1,6 +1,7 @@
 import { limitsCell, provenances, sourceText } from "../../core/index";
 import type { JudgedRoute, RouteBasis } from "../../plant/index";
 import { assumedWords } from "./assumed-words";
+import { refusedMachines } from "./route-refused";
 
 /** Machines that are named behind a text; of more their number. */
 const MOST_TAGS = 6;
@@ -50,6 +51,17 @@ function judgedBy({ standards, chosenBy, provenance, confirmed }: RouteBasis): s
   return `${standards.join(" and ")}; ${chosen[chosenBy]}${known}`;
 }
 
+/** What refused readings leave unknown, in words. */
+function refusedWords(judged: JudgedRoute): readonly string[] {
+  const { notJudged, partly } = refusedMachines(judged);
+  return [
+    ...(notJudged.length === 0 ? [] : [`all readings, so that these are not judged: ${notJudged.join(", ")}`]),
+    ...(partly.length === 0
+      ? []
+      : [`some readings, so that the zone is that of those that could be read: ${partly.join(", ")}`]),
+  ];
+}
+
 /** What is told beside the verdicts on a route, by label. */
 export function routeTold(judged: JudgedRoute): readonly RouteTold[] {
   const { bases, unread, pointsUnread, verdicts } = judged;
@@ -72,7 +84,14 @@ export function routeTold(judged: JudgedRoute): readonly RouteTold[] {
     { label: "not judged", texts: byMachine(bases, unjudgedOf) },
     { label: "change", texts: byMachine(bases, ({ notCompared }) => notCompared) },
     { label: "readings", texts: rows },
-    { label: "not read", texts: unread.length === 0 ? [] : [unread.map(({ tag }) => tag).join(", ")] },
+    { label: "refused", texts: refusedWords(judged) },
+    {
+      label: "not read",
+      texts:
+        unread.length === 0
+          ? []
+          : [unread.map(({ tag, line }) => (tag === "" ? `the row of line ${line}` : tag)).join(", ")],
+    },
     {
       label: "points",
       texts: pointsUnread.map(

@@ -8,7 +8,7 @@ import { accountOf, type RowAccount, readDelimited } from "../delimited/read-del
 import { headingsOf } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { openFile } from "../input/open-file";
-import { type RouteColumns, routeColumns } from "../input/route-columns";
+import { type FactColumn, type RouteColumns, routeColumns } from "../input/route-columns";
 import { numberIn } from "./cell-number";
 import { readCell } from "./reading-cell";
 
@@ -20,8 +20,8 @@ export interface RouteSettings {
   /** The frequency of readings that say none. */
   readonly at: string | undefined;
   readonly dates: DayOrder | undefined;
-  /** Which list it is. */
-  readonly list: RefusedReading["list"];
+  /** Which route it is. */
+  readonly from: RefusedReading["from"];
 }
 
 /** A route as read. */
@@ -114,12 +114,24 @@ function frequencyReader(titles: Cells, index: number, { fileUnits, decimalComma
   });
 }
 
+/** What the cells of a row say of its machine, in words; nothing where they are empty. */
+function machineWords(cells: Cells, columns: readonly FactColumn[], { decimalComma }: WrittenAs): string | undefined {
+  const words = columns.flatMap(({ index, heading, unit }) => {
+    const cell = (cells[index] as string).trim();
+    const written = decimalComma ? cell.replace(/(?<=\d),(?=\d)/g, ".") : cell;
+    if (written === "") return [];
+    const whole = plainNumeral.test(written) && unit !== "" ? `${written} ${unit}` : written;
+    return [heading === "shaft height" && /^\d/.test(whole) ? `${heading} ${whole}` : whole];
+  });
+  return words.length === 0 ? undefined : words.join(", ");
+}
+
 /**
  * A route in a file of delimited text: readings by tag.
  *
  * @throws {@link VeladisError} for a file or columns that cannot be read; rows that cannot are among those refused
  */
-export async function routeFile(file: string, { as, column, at, dates, list }: RouteSettings): Promise<RouteFile> {
+export async function routeFile(file: string, { as, column, at, dates, from }: RouteSettings): Promise<RouteFile> {
   const route: RouteReading[] = [];
   const refused: RefusedReading[] = [];
   const all = at === undefined ? undefined : { hertz: frequency(pointedWords(at, as.decimalComma)).hertz };
@@ -139,7 +151,7 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
   };
   let hertz: ((cell: string) => Frequency) | undefined;
   const row = (cells: Cells, line: number): void => {
-    const { tag: ofTag, point: ofPoint, date: ofDate, at: ofAt } = columns as RouteColumns;
+    const { tag: ofTag, point: ofPoint, date: ofDate, at: ofAt, facts } = columns as RouteColumns;
     const tag = (cells[ofTag] as string).trim();
     const point = ofPoint === undefined ? "" : (cells[ofPoint] as string).trim();
     let option: "tag" | "date" | "at" | undefined;
@@ -158,11 +170,12 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
       const read = reading(cells);
       // what is told of all readings is for those that say nothing themselves
       const own = frequencyTold ?? (read.hertz === undefined ? all : undefined);
-      route.push({ tag, line, reading: read, point: point === "" ? undefined : point, date, at: own });
+      const machine = facts.length === 0 ? undefined : machineWords(cells, facts, as);
+      route.push({ tag, line, reading: read, point: point === "" ? undefined : point, date, at: own, machine });
     } catch (error) {
       if (!VeladisError.is(error)) throw error;
       const where = { tag, line, ...(point !== "" && { point }) };
-      refused.push(refusedReading(list, where, error, option));
+      refused.push(refusedReading(from, where, error, option));
     }
   };
   const stream = readDelimited(await openFile(file), file, as, {
@@ -173,7 +186,7 @@ export async function routeFile(file: string, { as, column, at, dates, list }: R
       if (columns.at !== undefined) hertz = frequencyReader(titles, columns.at, as);
     },
     row: (cells, _raw, line) => row(cells, line),
-    refused: (error, _raw, line) => void refused.push(refusedReading(list, { tag: "", line }, error)),
+    refused: (error, _raw, line) => void refused.push(refusedReading(from, { tag: "", line }, error)),
   });
   const account = await accountOf(stream);
   return { route, refused, unread: columns?.unread ?? [], account };

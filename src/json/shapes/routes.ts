@@ -69,7 +69,7 @@ export const routeShapes: ShapesOf<RouteAnswers> = /* @__PURE__ */ frozen({
   },
   "refused reading": {
     keys: {
-      list: "text",
+      from: "text",
       line: "number",
       tag: "text",
       point: "text?",

@@ -50,6 +50,64 @@ it("judges the last route, and draws those before it as history", async () => {
   expect(readFileSync(at("out/index.html"), "utf8")).toContain("No reading on the route: PU-02.");
 });
 
+it("takes the route of the latest days for the last, in whatever order routes are given", async () => {
+  const row = (date: string, level: string) => `tag;point;reading;date\nPU-01;DE-H;${level} mm/s rms;${date}\n`;
+  const april = put("april.csv", row("2026-10-05", "6,2"));
+  const march = put("march.csv", row("2026-09-07", "2,6"));
+  expect((await report(april, march)).code).toBe(0);
+  const page = readFileSync(at("out/pu-01.html"), "utf8");
+  expect(page).toContain("6.20 mm/s rms: zone C");
+  expect(page).toContain("since the last route of 2.60 mm/s rms on 2026-09-07");
+});
+
+it("refuses routes whose order no day tells: undated beside dated, of one day, a point read later on the earlier one", async () => {
+  const row = (date: string, level: string) => `PU-01;DE-H;${level} mm/s rms;${date}\n`;
+  const heads = "tag;point;reading;date\n";
+  const dated = put("dated.csv", heads + row("2026-10-05", "6,2"));
+  const undated = put("undated.csv", heads + row("", "2,2"));
+  const same = put("same.csv", heads + row("2026-10-05", "2,2"));
+  const over = put("over.csv", `${heads}${row("2026-09-01", "2,2")}PU-02;DE-H;2,2 mm/s rms;2026-11-01\n`);
+  for (const [other, why] of [
+    [undated, "1 route without a day"],
+    [same, "both up to 2026-10-05"],
+    [over, "PU-01 DE-H on 2026-09-01"],
+  ] as const) {
+    const { code, err } = await report(dated, other, "--replace");
+    expect([code, err], why).toEqual([2, expect.stringContaining(why)]);
+    expect(existsSync(at("out"))).toBe(false);
+  }
+});
+
+it("names every refused reading on the page of its machine and on the index, beside a zone of the others", async () => {
+  const route = put("r.csv", "tag;point;reading\nPU-01;DE-H;1 mm/s rms\nPU-01;NDE-H;9 mm/s\nPU-02;DE-H;9\n");
+  expect((await report(route)).code).toBe(2);
+  const [index, first, second] = ["index", "pu-01", "pu-02"].map((name) =>
+    readFileSync(at(`out/${name}.html`), "utf8"),
+  );
+  expect(first).toContain("of the readings that could be read: 1 reading refused");
+  expect(first).toContain("refused: NDE-H (line 3)");
+  expect(second).toContain("not judged: 1 reading refused");
+  expect(second).toContain("All readings of this machine on the route were refused");
+  expect(index).toContain("refused: DE-H (line 4)");
+  expect(index).toContain("refused: NDE-H (line 3)");
+  expect(index).toContain("<strong>1 machine</strong> not judged: all readings refused");
+  expect(index).not.toContain("No machine was read");
+});
+
+it("calls start-up a zone, and findings by the names of their rules", async () => {
+  put(
+    "plant.csv",
+    "tag;kind;power;support;nameplate;table;trip\nLU-01;fan;132 kW;rigid;BV-3;iso-14694-2003;9 mm/s rms\n",
+  );
+  const route = put("r.csv", "tag;reading\nLU-01;2,1 mm/s rms\n");
+  expect((await report(route)).code).toBe(0);
+  const [index, page] = ["index", "lu-01"].map((name) => readFileSync(at(`out/${name}.html`), "utf8"));
+  for (const text of [index, page]) expect(text).toMatch(/<span class="zone z0[^"]*">start-up zone<\/span>/);
+  expect(
+    [...(page as string).matchAll(/<p class="what">.*? <span class="aside">[a-z][a-z ]+<\/span><\/p>/g)].length,
+  ).toBe([...(page as string).matchAll(/<li class="finding (?:error|warning|note)">/g)].length);
+});
+
 it("draws histories of a folder, and names what of them it left out", async () => {
   put("PU-02.csv", "time;DE velocity (mm/s rms);temperature\n2026-01-05;2,1;40\n2026-02-05;;41\n2026-03-05;2,4;41\n");
   const made = await report("--history", `PU-02=${at("PU-02.csv")}`);

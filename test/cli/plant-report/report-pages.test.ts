@@ -39,7 +39,7 @@ const rows = [
 ];
 const route: RouteReading[] = [
   { tag: "PU-01", line: 2, point: "DE-H", reading: "4.6 mm/s rms", date: "2026-11-02" },
-  { tag: "PU-01", line: 3, point: EVIL, reading: "2.1 mm/s rms", date: "2026-11-02" },
+  { tag: "PU-01", line: 3, point: "NDE & gear", reading: "2.1 mm/s rms", date: "2026-11-02" },
   { tag: EVIL, line: 4, reading: "11 mm/s rms" },
   { tag: "PU-04", line: 5, reading: "2 mm/s rms" },
 ];
@@ -48,7 +48,7 @@ async function pagesOf(given: readonly (readonly string[])[] = rows, read = rout
   const plant = parsePlant({ heading, rows: given.map((row) => [...row]) });
   const judged = judgeRoute(plant, read);
   const audit = auditPlant(plant, { on });
-  const findings = audit.findings.map(({ severity, ...one }) => ({ ...one, gravity: severity }));
+  const findings = audit.findings.map(({ severity, code, ...one }) => ({ ...one, gravity: severity, name: code }));
   const standings = standingsOf({ plant, route: judged, findings, due: dueChecks(plant, { on }) });
   const refused = [...plant.refused, ...judged.refused].map((one) => ({ ...one, file: "plant.csv" }));
   const head = { name: EVIL, on, from: ["plant.csv", EVIL], refused, strangers: [EVIL] };
@@ -146,7 +146,7 @@ it("say of a machine that was not read that it was not judged, and of a refused 
   expect(pageOf("pu-02.html")).toContain("None on the route: this machine was not judged.");
   expect(pages.has("pu-04.html")).toBe(false);
   expect(index).toContain("PU-04");
-  expect(index).toMatch(/<td data-name="column">alarm<\/td>/);
+  expect(index).toMatch(/<td data-name="column" class="short">alarm<\/td>/);
 });
 
 it("of an empty list are an index that says so", async () => {
