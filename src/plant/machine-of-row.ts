@@ -1,8 +1,6 @@
 import { attempt, frozen, shown, VeladisError } from "../core/index";
 import { coils, contacts, multiplierOfText, resetLevel, sensorFaults, timerResets } from "../device/index";
-import { limitsListed } from "../reading/index";
-import type { OwnLimits } from "../setpoints/index";
-import { parseMachine, type SchemeRef, schemeById } from "../severity/index";
+import { parseMachine, type SchemeRef } from "../severity/index";
 import { calendarDay } from "./calendar-day";
 import {
   amountText,
@@ -20,6 +18,7 @@ import {
 import { type PlantColumn, plantColumns } from "./columns";
 import { factColumns, factWords, requireFact, requireKind } from "./machine-words";
 import type { PlantMachine } from "./plant-machine";
+import { ownLimits, tableId } from "./row-limits";
 import { visibleTag } from "./visible-tag";
 
 /** How the rows of a list are read. */
@@ -37,11 +36,6 @@ export interface RefusedCell {
 /** The cells of a row by column, trimmed, none of them empty. */
 export type RowCells = { readonly [Column in PlantColumn]?: string };
 
-/** Where limits of the maker or the site come from, where the row does not say it. */
-export const UNSAID_SOURCE = "a source that the list does not name";
-
-const LIMITS = 'limits B/C and C/D such as "4.5, 7.1 mm/s rms"';
-
 /** Columns that say nothing without another one. */
 const without: readonly (readonly [column: PlantColumn, needs: PlantColumn])[] = [
   ["limits source", "limits"],
@@ -53,18 +47,6 @@ const without: readonly (readonly [column: PlantColumn, needs: PlantColumn])[] =
   ["as left", "check date"],
   ["checked by", "check date"],
 ];
-
-function ownLimits(cell: string, source: string | undefined, options: CellOptions): OwnLimits {
-  const { limits } = limitsListed(pointed(cell, options), [2], LIMITS);
-  const [lower, upper] = limits;
-  return { "B/C": lower, "C/D": upper, source: source ?? UNSAID_SOURCE } as OwnLimits;
-}
-
-function tableId(cell: string, schemes: readonly SchemeRef[] | undefined): string {
-  const given = schemes?.find((one) => (typeof one === "string" ? one : one.id).toLowerCase() === cell.toLowerCase());
-  if (given !== undefined) return typeof given === "string" ? given : given.id;
-  return schemeById(cell).id;
-}
 
 /** The cells with a point for decimals and days as 2026-03-31; what cannot be read so stays as it is. */
 function plainCells(cells: RowCells, options: RowOptions): RowCells {

@@ -4,7 +4,7 @@ import { type Amplitude, format, writtenIn } from "../reading/index";
 import type { PlantMachine } from "./plant-machine";
 
 /** A setpoint of a machine, against which readings in one type are held. */
-export interface SetpointTold {
+interface SetpointTold {
   readonly level: Amplitude;
   /** In the type of the readings. */
   readonly value: number;

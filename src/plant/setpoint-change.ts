@@ -48,7 +48,10 @@ interface Proposed extends Pick<SetpointChange, "setting" | "unit" | "proposed" 
 }
 
 /** How what is set stands to what the rules allow, in words. */
-function heldText({ unit, set, allowed, isAllowed }: Omit<SetpointChange, "text">, below: string | undefined): string {
+function standingText(
+  { unit, set, allowed, isAllowed }: Omit<SetpointChange, "text">,
+  below: string | undefined,
+): string {
   if (set === null || allowed === null || isAllowed === null) return "";
   const level = (value: number): string => `${significant(value, 4)} ${unit}`;
   if (isAllowed) return "; what is set is within what the rules allow";
@@ -65,7 +68,7 @@ function textOf(
 ): string {
   const { unit, set, proposed, difference, does } = change;
   const level = (value: number): string => `${significant(value, 4)} ${unit}`;
-  const now = heldText(change, below);
+  const now = standingText(change, below);
   if (proposed === null) {
     const stands = set === null ? (because ?? "the list says nothing of it") : `set is ${level(set)}`;
     return `none is proposed: ${unproposed}; ${stands}${now}`;

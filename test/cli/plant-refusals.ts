@@ -30,6 +30,8 @@ export function plantRefusals(
   const twice = file("plant-twice.csv", plantFiles["plant.csv"].replace("LU-02,", "LU-01,"));
   mkdirSync(join(folder, "round"));
   file("round/LU-01-2026-12-01.html", "");
+  mkdirSync(join(folder, "filled-in"));
+  file("filled-in/results.csv", plantFiles["results.csv"]);
   const entry = (more: string): string => `plant change|${record}|--date|2026-12-01|--reason|x|--who|B|${more}`;
 
   // biome-ignore format: a case is a line
@@ -42,6 +44,8 @@ export function plantRefusals(
   [`plant change|${record}|--quotes|none|--date|2026-12-01|--tag|LU-01|--setting|trip|--old|9 mm/s rms|--reason|x|--who|B`],
   [entry("--tag|LU-01|--setting|tripp")], [entry("--tag|LU-01|--setting|trip|--old|9")], [entry("--tag|LU-02|--setting|bypass|--new|trip")], [entry("--tag|LU-01|--setting|bypass|--new|trip|--until|2026-12-02|--approved-by|E")],
   [entry("--tag|LU-02|--setting|trip|--old|8 mm/s rms|--new|7 mm/s rms")], [entry(`--tag|LU-03|--setting|trip|--new|7 mm/s rms|--list|${plant}`)], [entry(`--tag|LU-01|--setting|alarm|--old|5 mm/s rms|--new|4 mm/s rms|--list|${plant}`)],
+  [`plant checks|${plant}|--on|2026-12-01|--shaker|8 Hz to 3 kHz|--sheets|${folder}/filled-in|--replace`],
+  [entry("--tag|lu 01|--setting|trip|--old|9 mm/s rms|--new|8 mm/s rms")],
   [entry(`--tag|LU-01|--setting|alarm|--new|7 mm/s rms|--list|${twice}`)],
   [`plant audit|${plant}|--before|${plant}`], [`plant audit|${plant}|--changes|${record}`], ["plant audit|-", "tag,kind\n"],
   ];

@@ -308,9 +308,9 @@ describe("the answer", () => {
       plantOf({ tag: "A" }, { tag: "B", ...ofTable }, { tag: "C", ...ofTable, table: "iso-14694-2003" }),
     );
     expect(limits.map(({ tag, by, tables }) => [tag, by, ...tables])).toEqual([
-      ["A", "row", "maker's manual, section 6"],
+      ["A", "limits", "maker's manual, section 6"],
       ["B", "nameplate", "iso-14694-2003 (ISO 14694:2003)"],
-      ["C", "row", "iso-14694-2003 (ISO 14694:2003)"],
+      ["C", "table", "iso-14694-2003 (ISO 14694:2003)"],
     ]);
   });
 

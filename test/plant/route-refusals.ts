@@ -48,7 +48,6 @@ export const routeRefusals: Readonly<Record<string, () => unknown>> = {
   "route, a speed that is not that of the list": () => factNotes("9000 r/min", row().machine),
   "route, words that say no fact": () => factNotes("9000", row().machine),
   "route, a plant that is no list of machines": () => judgeRoute([] as never, []),
-  "row, no machine": () => machineVerdict(undefined as never, "2 mm/s rms"),
   "route, a point that names a state": () => requireNamed("DE clipped"),
   "route, an option there is none of": () => route([], { befor: [] }),
   "route, a tag that no row has": () => tag("PU-30"),

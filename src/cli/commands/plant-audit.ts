@@ -18,12 +18,6 @@ export async function auditList(given: ParsedOptions<typeof plantAuditPage.optio
     throw new VeladisError("unknown-option", { expected: "one of --json and --csv", received: "both", option: "csv" });
   }
   const { plant, schemes, file } = await listedPlant(given, texts[0], io);
-  if (plant.machines.length === 0 && plant.refused.length === 0) {
-    throw new VeladisError("missing-option", {
-      expected: `a row with a machine in ${file}`,
-      received: "a list without rows: nothing was judged",
-    });
-  }
   const audit = auditPlant(plant, { ...(on !== undefined && { on }), ...(schemes !== undefined && { schemes }) });
   const record = await recordAudit(values, plant, io);
   const findings = [...audit.findings, ...record.findings].sort(

@@ -122,8 +122,15 @@ function checksCsv(checks: readonly DueCheck[], round: BenchRound | undefined): 
   );
 }
 
+/** What is due on a day. */
+interface DueOfPlant {
+  readonly on: string;
+  readonly checks: readonly DueCheck[];
+  readonly plant: ListedPlant["plant"];
+}
+
 /** The round that the options ask for, its sheets written; undefined without a shaker. */
-async function roundOf(given: GivenChecks, on: string, checks: readonly DueCheck[], { plant }: ListedPlant, io: Io) {
+async function roundOf(given: GivenChecks, { on, checks, plant }: DueOfPlant, io: Io) {
   const { values } = given;
   if (values.shaker === undefined) return { told: "" };
   const shaker = shakerOf(given);
@@ -156,7 +163,7 @@ export async function printChecks(given: GivenChecks, io: Io): Promise<number> {
   if (values.results !== undefined) return (await import("./plant-results")).printResults(given, on, listed, io);
   const { plant } = listed;
   const checks = dueChecks(plant, { on, ...(values.ahead !== undefined && { ahead: daysOf(values.ahead) }) });
-  const { round, told } = await roundOf(given, on, checks, listed, io);
+  const { round, told } = await roundOf(given, { on, checks, plant }, io);
   if (values.json) {
     for (const one of checks) await io.out(jsonLine("due check", one));
     for (const one of round?.settings ?? []) await io.out(jsonLine("bench setting", one));

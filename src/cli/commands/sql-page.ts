@@ -25,7 +25,7 @@ export const sqlPage = {
     'veladis sql --column velocity --from "mm/s rms" --machine "group 2 rigid" \\\n    --scheme iso-10816-3-2009 --dialect postgresql',
     'veladis sql --machines machines.csv --name-column tag --table readings \\\n    --column velocity --from "mm/s rms"',
     'veladis sql --machines machines.csv --name-column tag --table readings \\\n    --column velocity --from "mm/s rms" --limits-table limits --out limits.csv',
-    'veladis sql --plant route-plant.csv --table readings \\\n    --column velocity --from "mm/s rms"',
+    'veladis sql --plant plant.csv --table readings \\\n    --column velocity --from "mm/s rms"',
   ],
   options: {
     ...grouped("the readings, in the database", {

@@ -1,7 +1,7 @@
 import { attempt, type VeladisErrorCode } from "../../core/index";
 import { format } from "../../reading/index";
 import { AS_STATED, COMMON_PRACTICE } from "../../setpoints/index";
-import { UNSAID_SOURCE } from "../machine-of-row";
+import { UNSAID_SOURCE } from "../row-limits";
 import { OTHER_WAYS } from "./audit-case";
 import type { AuditRules } from "./audit-rule";
 

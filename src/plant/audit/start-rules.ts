@@ -18,7 +18,7 @@ const MOST_FACTOR = 3;
 /** The least factor that rides out a start-up; common practice, no source. */
 const LEAST_FACTOR = 1.5;
 
-function heldBack({ machine: { settings, startUp } }: AuditCase): Found | undefined {
+function inhibitTooLong({ machine: { settings, startUp } }: AuditCase): Found | undefined {
   const { startInhibit = 0, multiplier } = settings;
   const longest = startUp === undefined ? MOST_UNSAID : MOST_START_UPS * startUp;
   const texts = [
@@ -76,7 +76,7 @@ export function startRules() {
       why: "the machine runs at speed without its trip",
       source: COMMON_PRACTICE,
       mend: "shorten it to the time of the start-up, or correct that time in the list",
-      check: heldBack,
+      check: inhibitTooLong,
     },
     "multiplier above usual": {
       severity: "warning",
