@@ -153,8 +153,8 @@ function leftOut({ tag, line }: PlantMachine, reason: NoWindow | undefined): Lef
 /**
  * The checks that are due as a round on the bench: few settings of the shaker, each for as many devices as it suits.
  *
- * A setting suits a device where its frequency lies in the flat part of the band and its level between alarm and trip, the tolerance away from both, within
- * the loop and the reach of the shaker. Chosen is each time the setting that serves most of those that are left; that
+ * A setting suits a device where its frequency lies in the flat part of the band and its level between alarm and trip, the
+ * tolerance away from both, within the loop and the reach of the shaker. Chosen is each time the setting that serves most of those that are left; that
  * is seldom the smallest number of settings, and never far from it.
  *
  * @param due - of {@link dueChecks}; those that are due are taken
@@ -172,8 +172,8 @@ function leftOut({ tag, line }: PlantMachine, reason: NoWindow | undefined): Lef
  * const on = "2026-12-01";
  * const { settings } = benchRound(plant, dueChecks(plant, { on }), { lowest: "8 Hz", highest: "3 kHz" }, { on });
  * settings.map(({ level, devices }) => [level.value, level.hertz, devices.map(({ number }) => number)]);
- * // => [[6, 79.4, ["LU-01-2026-12-01", "BP-L-2026-12-01"]]]
- * settings[0]?.devices[1]?.known.value.toFixed(3); // => "0.334"
+ * // => [[5.9, 79.4, ["LU-01-2026-12-01", "BP-L-2026-12-01"]]]
+ * settings[0]?.devices[1]?.known.value.toFixed(3); // => "0.328"
  * ```
  */
 export function benchRound(plant: Plant, due: readonly DueCheck[], shaker: Shaker, options: RoundOptions): BenchRound {

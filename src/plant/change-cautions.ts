@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { attempt, cautions } from "../core/index";
+import { attempt, cautions, lazily } from "../core/index";
 import { parseAmplitude } from "../reading/index";
 import { numberIn } from "./number-in";
 import type { ChangedSetting, PlantChange } from "./plant-change";
@@ -30,31 +30,33 @@ const LESS = "it protects less than before: is there the advice of the maker, an
 const PROVE = "prove reading and trip again before the machine relies on it";
 
 /** What to know of a change of a setting, where it can hurt someone; common practice, no source. */
-const rules: {
-  readonly [Setting in ChangedSetting]?: readonly [when: (change: PlantChange) => boolean, text: string];
-} = /* @__PURE__ */ Object.freeze({
-  bypass: [
-    ({ new: now }) => now !== "",
-    "bypassed: the machine has no protection from it until it is lifted; the permit of the site, its people and what protects the machine meanwhile come first",
-  ],
-  trip: [isRaised, `the trip is raised or taken away: ${LESS}`],
-  alarm: [isRaised, `the alarm is raised or taken away: ${LESS}`],
-  ceiling: [isRaised, "the ceiling is raised: it is the maker's or the site's, and needs their word"],
-  "trip delay s": [isLonger, `the trip comes later: ${LESS}`],
-  "start inhibit s": [isLonger, `no trip is set for longer from each start: ${LESS}`],
-  multiplier: [({ new: now }) => now !== "", `the trip is raised from each start: ${LESS}`],
-  latching: [
-    ({ new: now }) => now.toLowerCase() !== "yes",
-    "a trip that clears by itself may let the machine start again by itself, with people at it",
-  ],
-  contact: [() => true, `what a power loss and a broken wire do is another: ${PROVE}`],
-  coil: [() => true, `what a power loss and a broken wire do is another: ${PROVE}`],
-  "sensor fault": [({ new: now }) => now.toLowerCase() !== "alarm", `a sensor fault trips nothing: ${LESS}`],
-  sensor: [() => true, PROVE],
-  loop: [() => true, PROVE],
-  band: [() => true, PROVE],
-  hysteresis: [() => true, PROVE],
-});
+const rules = /* @__PURE__ */ lazily(
+  (): {
+    readonly [Setting in ChangedSetting]?: readonly [when: (change: PlantChange) => boolean, text: string];
+  } => ({
+    bypass: [
+      ({ new: now }) => now !== "",
+      "bypassed: the machine has no protection from it until it is lifted; the permit of the site, its people and what protects the machine meanwhile come first",
+    ],
+    trip: [isRaised, `the trip is raised or taken away: ${LESS}`],
+    alarm: [isRaised, `the alarm is raised or taken away: ${LESS}`],
+    ceiling: [isRaised, "the ceiling is raised: it is the maker's or the site's, and needs their word"],
+    "trip delay s": [isLonger, `the trip comes later: ${LESS}`],
+    "start inhibit s": [isLonger, `no trip is set for longer from each start: ${LESS}`],
+    multiplier: [({ new: now }) => now !== "", `the trip is raised from each start: ${LESS}`],
+    latching: [
+      ({ new: now }) => now.toLowerCase() !== "yes",
+      "a trip that clears by itself may let the machine start again by itself, with people at it",
+    ],
+    contact: [() => true, `what a power loss and a broken wire do is another: ${PROVE}`],
+    coil: [() => true, `what a power loss and a broken wire do is another: ${PROVE}`],
+    "sensor fault": [({ new: now }) => now.toLowerCase() !== "alarm", `a sensor fault trips nothing: ${LESS}`],
+    sensor: [() => true, PROVE],
+    loop: [() => true, PROVE],
+    band: [() => true, PROVE],
+    hysteresis: [() => true, PROVE],
+  }),
+);
 
 /**
  * What to know of a change before it is made: first where it can hurt someone, then what every change asks for.
@@ -71,6 +73,6 @@ const rules: {
  */
 export function changeCautions(change: PlantChange): readonly string[] {
   const { setting } = requireChange(change);
-  const [when, text] = rules[setting] ?? [];
+  const [when, text] = rules()[setting] ?? [];
   return Object.freeze([...(when?.(change) === true && text !== undefined ? [text] : []), ...cautions]);
 }

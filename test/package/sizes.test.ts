@@ -17,9 +17,9 @@ const noted = `${root}/test/references/bundle-sizes.json`;
 /** What a user may rely on, in bytes; `npm run size` holds convert to 5 KiB. */
 const promised: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   veladis: { parseAmplitude: 6528, format: 8192, converter: 7296 },
-  "veladis/sensor": { sensor: 12_800, currentLoop: 12_800 },
+  "veladis/sensor": { sensor: 12_928, currentLoop: 12_928 },
   "veladis/severity": { iso10816Part3Of2009: 2368, parseMachine: 27_136, defineScheme: 11_008 },
-  "veladis/protection": { TripLogic: 20_608, checkAgainstKnown: 23_552, baseline: 18_432 },
+  "veladis/protection": { TripLogic: 20_736, checkAgainstKnown: 23_552, baseline: 18_432 },
   "veladis/signal": { overall: 12_672, spectrum: 11_456, windows: 1536 },
   "veladis/chart": { severityBar: 16_576, spectrumChart: 17_408 },
   "veladis/mathjs": { registerAmplitudes: 18_048, newSession: 896 },
