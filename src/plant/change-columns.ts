@@ -19,4 +19,5 @@ export const changeColumns = /* @__PURE__ */ frozen({
 export type ChangeColumn = keyof typeof changeColumns;
 
 /** The headings, in the order of the file. */
-export const changeTitles = /* @__PURE__ */ (() => Object.keys(changeColumns) as readonly ChangeColumn[])();
+export const changeTitles = /* @__PURE__ */ (() =>
+  Object.freeze(Object.keys(changeColumns)) as readonly ChangeColumn[])();

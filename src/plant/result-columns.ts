@@ -17,4 +17,5 @@ export const resultColumns = /* @__PURE__ */ frozen({
 export type ResultColumn = keyof typeof resultColumns;
 
 /** The headings, in the order of the file. */
-export const resultTitles = /* @__PURE__ */ (() => Object.keys(resultColumns) as readonly ResultColumn[])();
+export const resultTitles = /* @__PURE__ */ (() =>
+  Object.freeze(Object.keys(resultColumns)) as readonly ResultColumn[])();
