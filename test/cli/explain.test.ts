@@ -171,9 +171,11 @@ describe("--explain with --json gives steps that come to what was set", () => {
 
 /**
  * Commands whose answers are no readings and nothing made of them: tables of limits, text for a database, what a shell
- * reads, settings of an analyser, and a gap, which is one quotient of numbers that stand beside it.
+ * reads, settings of an analyser, and a gap, which is one quotient of numbers that stand beside it. Nor those of a whole
+ * plant: `judge`, `setpoints` and `check` explain one of its rows.
  */
 const withoutReadings = ["schemes", "sql", "completion", "resolution", "gap"];
+const ofPlants = ["audit", "template", "judge", "setpoints", "checks", "change", "report"].map((one) => `plant ${one}`);
 
 describe("every command that answers with readings or what is made of them explains them", () => {
   it.each(Object.entries(pages).filter(([name]) => ![...withoutReadings, ...ofPlants].includes(name)))(

@@ -86,6 +86,7 @@ const DAY = "a day such as 2026-11-28";
 
 /** Why a rule was not checked, in words. */
 function becauseText({ code, expected, message }: VeladisError): string {
+  if (code === "not-finite") return "its numbers are too large to be held against one another";
   if (code === "missing-frequency") return "not known: the running speed, by which one quantity becomes another";
   return code === "missing-fact" ? `not known: ${expected.replace(OTHER_WAYS, "")}` : message;
 }
